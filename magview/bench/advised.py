@@ -26,7 +26,7 @@ _MOVED_DEG = 0.005
 
 @dataclass(frozen=True)
 class Advised:
-    """Where to turn plate and screw [deg], and where the screw stands once its lock screw is tight [deg].
+    """Angles to turn plate and screw to [deg], and where the screw stands once its lock screw is tight [deg].
 
     With `reachable` false the angles are NaN or beyond what can be turned to, and `reason` says why.
     """
@@ -40,12 +40,12 @@ class Advised:
 
     @property
     def creeps_deg(self) -> float:
-        """How far tightening still carries the screw [deg], positive = contacts closer."""
+        """Angle by which tightening still carries the screw [deg], positive = contacts closer."""
         return self.lands_deg - self.screw_deg
 
 
 def advised(state: BenchState, gap_mm: float) -> Advised:
-    """Where plate and screw belong for a largest gap [mm] with the opening at the E-gap, both screws tight.
+    """Return where plate and screw belong for a largest gap [mm] with the opening at the E-gap, both screws tight.
 
     A screw that has to be turned, or whose lock screw is slack, will be carried along by the magneto's creep when
     that is tightened, so it is set as much to the other side. One that is tight and right stays untouched.
@@ -106,7 +106,7 @@ def _then(moves: list[str]) -> str:
 
 
 def creep_words(plan: Advised) -> str:
-    """Where to set the contact screw and where tightening brings it; nothing where tightening moves nothing."""
+    """Say where to set the contact screw and where tightening brings it; nothing where tightening moves nothing."""
     if abs(plan.creeps_deg) < _MOVED_DEG:
         return ""
     return tr("set to {angle}, tightening brings it to {lands}", angle=_at(plan.screw_deg), lands=_at(plan.lands_deg))

@@ -160,7 +160,7 @@ def _completed(data: Any) -> Any:
     if not isinstance(data, dict):
         return data
     data = dict(data)
-    # What is no list at all the model refuses.
+    # The model refuses anything that is no list at all.
     if isinstance(trials := data.get("trials"), tuple):
         data["trials"] = tuple(
             {**t, "gap_high_mm": math.inf} if isinstance(t, dict) and t.get("gap_high_mm", 0) is None else t

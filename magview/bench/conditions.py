@@ -51,7 +51,7 @@ class Verdict:
     No. 1's outlet [finger deg], positive past it."""
     wanted: float
     allowed: float
-    """How far the value may be from what is wanted, in its unit."""
+    """Greatest distance of the value from what is wanted, in its unit."""
     stroke: Stroke | None = None
     """PISTON: the stroke that No. 1 is on."""
     number: int = 0

@@ -33,12 +33,12 @@ _FIRES = {
 
 
 def outside_words(moves: Sequence[Move], timing_tolerance_deg: float) -> str:
-    """That even the best of the planner's moves misses the tolerance [crank deg]; nothing if it meets it."""
+    """Warn that even the best of the planner's moves misses the tolerance [crank deg]; nothing if it meets it."""
     return _outside(moves[0], timing_tolerance_deg, _NEAREST)
 
 
 def move_outside_words(move: Move, timing_tolerance_deg: float) -> str:
-    """That one move, be it the best or not, misses the tolerance [crank deg]; nothing if it meets it."""
+    """Warn that one move, be it the best or not, misses the tolerance [crank deg]; nothing if it meets it."""
     return _outside(move, timing_tolerance_deg, _FIRES)
 
 
@@ -51,7 +51,7 @@ def _outside(move: Move, tolerance_deg: float, words: dict[bool, str]) -> str:
 
 
 def speed_words(installation: Installation) -> str:
-    """That the speed ratio does not suit the cylinders and poles; nothing if it does."""
+    """Warn that the speed ratio does not suit the cylinders and poles; nothing if it does."""
     found = speed_mismatch(installation)
     if found is None:
         return ""
@@ -67,7 +67,7 @@ def speed_words(installation: Installation) -> str:
 
 
 def firing_order_words(engine: Engine) -> str:
-    """That an articulated engine's firing order does not suit one row on one crank pin; nothing if it does."""
+    """Warn of a firing order that does not suit an articulated engine of one row on one crank pin."""
     found = firing_order_mismatch(engine)
     if found is None:
         return ""

@@ -67,7 +67,7 @@ def nearest_event(state: BenchState, rotor_deg: float, reach_deg: float) -> tupl
 
 
 def run_step(state: BenchState, move_deg: float, kind: str | None) -> tuple[float, bool]:
-    """Where a run brings the rotor with its next move [deg], and whether it has reached what it runs to."""
+    """Return where a run brings the rotor with its next move [deg], and whether it has reached what it runs to."""
     goal = next_event(state, kind, forward=move_deg >= 0) if kind is not None else None
     if goal is not None and abs(goal - state.rotor_deg) <= abs(move_deg):
         return goal, True

@@ -70,7 +70,7 @@ def standing(state: BenchState, side: Side) -> Standing:
 
 
 def error_found_deg(state: BenchState, side: Side) -> float:
-    """How far a magneto fires from where it is wanted with its teeth as found [crank deg], positive early; or NaN."""
+    """Timing error of a magneto with its teeth as found [crank deg], positive early; or NaN."""
     fires = firing_btdc_deg(state, side, as_found=True)
     assert state.engaged is not None
     return fires - mounting_of(state.engaged, side).wanted_btdc_deg
@@ -116,7 +116,7 @@ def refuse_unasked(state: BenchState, side: Side) -> None:
 
 @lru_cache(maxsize=32)
 def slack_deg(installation: Installation) -> float:
-    """How far two lamp readings of one magneto may be apart without anything having moved [crank deg].
+    """Largest difference of two lamp readings of one magneto with nothing moved between them [crank deg].
 
     Expanded uncertainty of their difference with a disc to 1°, a timing lamp, and the propeller turned by hand, each
     reading led in with rotation (JCGM 100:2008). The disc's zero is common to both and drops out.
@@ -221,7 +221,7 @@ def explanations(state: BenchState, side: Side, reads_btdc_deg: float) -> list[E
 
 
 def _opening_room_deg(state: BenchState) -> tuple[float, float]:
-    """How much earlier and later plate and screw could bring the opening from where they stand [rotor deg]."""
+    """Angles by which plate and screw can still make the opening earlier and later [rotor deg]."""
     magneto = state.magneto
     plate, screw = np.meshgrid(magneto.backplate.range_deg, (*magneto.contact_screw.range_deg, state.screw_deg))
     error, _ = internal_timing(magneto).opening_and_gap(plate, screw)

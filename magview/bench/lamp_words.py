@@ -129,7 +129,7 @@ def standing_words(state: BenchState, side: Side) -> str:
 
 
 def unanswered_words(state: BenchState, side: Side) -> str:
-    """Why no teeth are planned from an error so large; nothing where they are."""
+    """Say why no teeth are planned from an error so large; nothing where they are."""
     if not unanswered(state, side):
         return ""
     return tr(

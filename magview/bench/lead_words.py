@@ -208,7 +208,7 @@ def lamp_words(state: BenchState) -> str:
 
 
 def position_word(state: BenchState) -> str:
-    """Where the ignition switch stands: a position for an engine of two magnetos, else on or off."""
+    """Return where the ignition switch stands: a position for an engine of two magnetos, else on or off."""
     engaged = state.engaged
     if engaged is None or engaged.installation.position == "single":
         return tr("switch on") if state.lead.switch_on else tr("switch off")

@@ -57,7 +57,7 @@ class Mounting:
 
     @property
     def marks_apart(self) -> tuple[int, int]:
-        """How the painted marks stand now: magneto flange from the disc, disc from the drive flange [teeth]."""
+        """Distances of the painted marks now: magneto flange from the disc, disc from the drive flange [teeth]."""
         return self.painted_magneto_teeth + self.magneto_teeth, self.painted_disc_teeth + self.disc_teeth
 
     def read_opening_deg(self, rotor_turns_per_crank_turn: float) -> float:
@@ -74,11 +74,11 @@ class Engaged:
     right: Mounting
     side: Side
     off_crank_deg: float | None = None
-    """Where the crank was left while the magneto is off the engine [crank deg]; None while it is on."""
+    """Angle at which the crank was left while the magneto is off the engine [crank deg]; None while it is on."""
     play_deg: float = 0.0
-    """How far the rotor is ahead of the drive's flange within the coupling's backlash [rotor deg]."""
+    """Lead of the rotor over the drive's flange within the coupling's backlash [rotor deg]."""
     train_deg: float = 0.0
-    """How far the drive's flange is ahead of the crank within the play of the drive train [rotor deg]."""
+    """Lead of the drive's flange over the crank within the play of the drive train [rotor deg]."""
 
     @property
     def play(self) -> Play:
@@ -118,7 +118,7 @@ class BenchState:
     held: bool = True
     """Whether a hand holds the rotor; let go, it swings to where the magnet wants it."""
     speed_deg_s: float = 0.0
-    """How fast a rotor let go swings [rotor deg/s]."""
+    """Speed at which a rotor let go swings [rotor deg/s]."""
     clock_steps: int = 0
     """The state's own clock, in steps of the swing; it runs while the rotor is the magnet's."""
     lock_tight: bool = False
@@ -128,7 +128,7 @@ class BenchState:
     lead: Lead = field(default_factory=Lead)
     """The switch lead of the magneto in view."""
     other_lead: Lead = field(default_factory=Lead)
-    """That of the engine's other magneto: one switch, two leads."""
+    """Switch lead of the engine's other magneto: one switch, two leads."""
     lamp_kind: LampKind = "open"
     """Kind of timing light across the contacts. The coil stays connected on the bench."""
     trials: tuple[Trial, ...] = ()
@@ -174,7 +174,7 @@ def opening_deg(state: BenchState) -> float:
 
 
 def shift_deg(engaged: Engaged, side: Side) -> float:
-    """How far the teeth moved carry the rotor ahead of as found [rotor deg]."""
+    """Angle by which the teeth moved carry the rotor ahead of as found [rotor deg]."""
     mounting, coupling = mounting_of(engaged, side), engaged.installation.coupling
     return rotor_shift_deg(coupling.magneto_teeth, coupling.drive_teeth, mounting.magneto_teeth, mounting.disc_teeth)
 
@@ -192,7 +192,7 @@ def crank_deg(state: BenchState) -> float:
 
 
 def firing_btdc_deg(state: BenchState, side: Side, as_found: bool = False) -> float:
-    """Where a magneto fires No. 1 now, or with its teeth as found [crank deg BTDC]; NaN if it never opens.
+    """Return where a magneto fires No. 1 now, or with its teeth as found [crank deg BTDC]; NaN if it never opens.
 
     Raises SpecError without an engine.
     """
@@ -260,7 +260,7 @@ def other_circuit(state: BenchState) -> Circuit | None:
 
 
 def swing_limits_deg(state: BenchState) -> tuple[float, float]:
-    """How far a rotor let go may swing [rotor deg]: within the coupling's play on the engine, freely off it."""
+    """Limits of the swing of a rotor let go [rotor deg]: within the coupling's play on the engine, freely off it."""
     engaged = state.engaged
     if engaged is None or not engaged.mounted:
         return -math.inf, math.inf

@@ -17,7 +17,7 @@ SIDES: tuple[Side, ...] = ("left", "right")
 
 @dataclass(frozen=True)
 class TimingError:
-    """How far a magneto fires from where it is wanted, three ways; positive = early."""
+    """Distance of a magneto's firing from where it is wanted, three ways; positive = early."""
 
     crank_deg: float
     rotor_deg: float

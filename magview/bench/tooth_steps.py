@@ -74,13 +74,13 @@ _MARKS = {
 
 
 def marks_words(mounting: Mounting) -> str:
-    """Where the three painted marks must stand."""
+    """Return where the three painted marks must stand."""
     i, j = mounting.marks_apart
     return tr(_MARKS[j != 0, i != 0], disc=way_words(j), flange=way_words(i))
 
 
 def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_turn: float | Fraction) -> str:
-    """How far one tooth of each face goes, at the rotor and at the crank. Raises ValueError for no such coupling."""
+    """Return the angle of one tooth of each face, at rotor and crank. Raises ValueError for no such coupling."""
 
     def degrees(i: int, j: int) -> str:
         rotor = rotor_shift_deg(magneto_teeth, drive_teeth, i, j)

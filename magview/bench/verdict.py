@@ -46,7 +46,7 @@ def blade_words(magneto: Magneto, result: Readings) -> str:
 
 
 def never_words(result: Readings, lobe: int = 0) -> str:
-    """Why a lobe has no opening angle: nothing if it has one."""
+    """Say why a lobe has no opening angle: nothing if it has one."""
     if math.isfinite(result.opens_deg[lobe]):
         return ""
     return tr("never: they stay open") if result.max_gap_mm[lobe] > 0 else tr("never: they stay closed")

@@ -125,7 +125,7 @@ def leaving_words(state: BenchState, rates: WearRates) -> str:
 
 
 def lasting_words(state: BenchState, rates: WearRates) -> str:
-    """How long the smallest, the middle and the largest gap allowed would last, and which lasts longest."""
+    """Say how long the smallest, the middle and the largest gap allowed would last, and which lasts longest."""
     low, high = state.magneto.gap_limits_mm
     found = lasting(state.magneto, (low, (low + high) / 2, high), rates, firing_of(state))
     if len(found) < 2 or not any(math.isfinite(one.hours) for one in found):
@@ -171,7 +171,7 @@ def rate_words(found: EstimatedRates) -> str:
 
 
 def usual_words() -> str:
-    """How well readings are taken to be read where a sheet does not say, instrument by instrument."""
+    """Say how well readings are taken to be read where a sheet does not tell, instrument by instrument."""
 
     def of(role: Role) -> str:
         told = []

@@ -7,7 +7,7 @@ from pydantic import BaseModel, ConfigDict, Field
 
 from magview.spec.fields import Quantity
 
-# What a file may hold is said here alone; and looking for plugins reads the metadata of every installed package.
+# The limits of a file are said here alone; and looking for plugins reads the metadata of every installed package.
 os.environ.setdefault("PYDANTIC_DISABLE_PLUGINS", "__all__")
 
 
@@ -19,7 +19,7 @@ class SpecError(ValueError):
     """A file or a value that cannot be used; its text is one sentence: what, where, what is allowed."""
 
     def __init__(self, text: str) -> None:
-        # What a file holds may be quoted: no line breaks, control signs or broken characters, and no endless lists.
+        # A file's contents may be quoted: no line breaks, control signs or broken characters, and no endless lists.
         shown = "".join(c if c.isprintable() else "\ufffd" for c in text.translate(_NO_BREAK))
         super().__init__(shown if len(shown) <= 600 else f"{shown[:299]}…{shown[-300:]}")
 

@@ -92,7 +92,7 @@ class ThreadedScrew(Model):
 
 
 class Backplate(Model):
-    """How far the plate's slots let it turn, positive with cam rotation."""
+    """Travel of the plate in its slots, positive with cam rotation."""
 
     range_deg: Annotated[
         tuple[

@@ -24,7 +24,7 @@ EngineView = Literal["propeller", "rear"]
 
 
 class FiringBtdc(Model):
-    """Where each magneto fires [crank deg before top dead centre], larger = earlier."""
+    """Angle at which each magneto fires [crank deg before top dead centre], larger = earlier."""
 
     left: Annotated[Btdc, said(
         marked("Left magneto fires before top dead centre"),

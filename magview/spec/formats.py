@@ -46,12 +46,12 @@ def stem_of(path: Path) -> str:
 
 
 def with_ending(path: Path) -> Path:
-    """Where a file is written whose name may have been typed without an ending."""
+    """Return the path for a file whose name may have been typed without an ending."""
     return path if path.suffix else path.with_name(f"{path.name}{ENDING}")
 
 
 def file_filter(what: str) -> str:
-    """What a file dialog offers: the files that are read, called `what`, or all files."""
+    """Filter of a file dialog: the files that are read, called `what`, or all files."""
     return f"{what} ({' '.join(f'*{ending}' for ending in READ)});;{tr('All files')} (*)"
 
 

@@ -43,7 +43,7 @@ class LiftTable:
     angle: tuple[float, ...]
     reading: tuple[float, ...]
     lines: tuple[int, ...]
-    """Where each row stood, first line 1."""
+    """Line of each row, the first being 1."""
     heading: tuple[str, ...]
     """Lines above the first row."""
     columns: int

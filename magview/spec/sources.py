@@ -1,4 +1,4 @@
-"""Where a field's value comes from, noted in the file beside the values; a file may do without."""
+"""Sources of fields' values, noted in the file beside the values; a file may do without."""
 
 from __future__ import annotations
 
@@ -28,7 +28,7 @@ MAX_SOURCES = 200
 
 
 class Source(Model):
-    """Where one field's value comes from: the field by its names in the file, such as ``cam.profile.lift_mm``."""
+    """Source of one field's value: the field by its names in the file, such as ``cam.profile.lift_mm``."""
 
     field: Annotated[
         str,

@@ -16,7 +16,7 @@ _HAIR = 1e-9
 
 
 def digits_beside(value: float, low: float | None, high: float | None, digits: int, hair: float = _HAIR) -> int:
-    """How many digits to write value and limits with, so that one outside them also reads as outside.
+    """Return the digits for value and limits, so that a value outside them also reads as outside.
 
     Rounded alike, 0.3601 beside a limit of 0.36 would read as the limit itself and yet be out of limits.
 

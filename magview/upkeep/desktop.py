@@ -27,7 +27,7 @@ METAINFO = "metainfo/magview.metainfo.xml"
 
 
 def data_home() -> Path:
-    """Where a person's own desktop files are: XDG_DATA_HOME, or ~/.local/share where it is unset or not absolute."""
+    """Folder of a person's own desktop files: XDG_DATA_HOME, or ~/.local/share where it is unset or not absolute."""
     chosen = os.environ.get("XDG_DATA_HOME", "")
     return Path(chosen) if os.path.isabs(chosen) else Path.home() / ".local" / "share"
 

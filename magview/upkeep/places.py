@@ -22,22 +22,22 @@ _PROBE_BYTES = 64_000
 
 
 def work_folder() -> Path:
-    """Where benches and attempts are kept while they are worked on."""
+    """Return where benches and attempts are kept while they are worked on."""
     return platformdirs.user_data_path(_NAME, appauthor=False) / "bench"
 
 
 def class_folder() -> Path:
-    """Where an instructor's set, a pupil's name and what waits to be handed in are kept."""
+    """Return where an instructor's set, a pupil's name and what waits to be handed in are kept."""
     return platformdirs.user_data_path(_NAME, appauthor=False) / "class"
 
 
 def log_folder() -> Path:
-    """Where the log is."""
+    """Return where the log is."""
     return platformdirs.user_log_path(_NAME, appauthor=False)
 
 
 def report_folder() -> Path:
-    """Where reports of faults are kept until somebody deletes them."""
+    """Return where reports of faults are kept until somebody deletes them."""
     return platformdirs.user_state_path(_NAME, appauthor=False) / "reports"
 
 

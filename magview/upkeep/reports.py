@@ -79,7 +79,7 @@ def versions() -> list[tuple[str, str]]:
 
 
 def trace_text(error: BaseException) -> str:
-    """Where an exception came from, its causes included, without anything of the person's own."""
+    """Return where an exception came from, its causes included, without anything of the person's own."""
     summary = traceback.TracebackException.from_exception(error, limit=-30)
     return scrubbed("".join(summary.format()))
 

@@ -102,7 +102,7 @@ class LiftCurve:
         self.top_mm = float(rise.y[-1])
         """Lift at the top of the lobe [mm]."""
         self.reach_deg = (-float(rise.x[0]), -float(fall.x[0]))
-        """How far the lift reaches before and after the top [cam deg]."""
+        """Reach of the lift before and after the top [cam deg]."""
 
     def lift_mm(self, cam_deg: ArrayLike) -> Array:
         """Contact lift [mm] at cam degrees past the top (negative: before it), any shape; 0 off the lobe."""
@@ -140,7 +140,7 @@ def lift_curve(profile: LawProfile | MeasuredProfile, breaker: Breaker) -> LiftC
 def pitch_contact(
     arms: Linkage, beta_rad: ArrayLike, radius_mm: ArrayLike, slope_mm: ArrayLike
 ) -> tuple[Array, Array, Array]:
-    """Where the heel touches the points of a cam profile given in polar form. All shapes (n,).
+    """Return where the heel touches the points of a cam profile given in polar form. All shapes (n,).
 
     Parameters
     ----------

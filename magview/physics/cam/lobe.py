@@ -71,7 +71,7 @@ class Lobe:
         self._lift = np.minimum(self.above_base_mm(self._grid, self._smooth), self.top_mm)
         left, right = np.flatnonzero(high)[[0, -1]]
         self.level_deg = (float(self._grid[left]), float(self._grid[right]))
-        """Where the top begins and ends [cam deg]."""
+        """Beginning and end of the top [cam deg]."""
         self.middle_deg = sum(self.level_deg) / 2
         """The top of the lobe [cam deg]."""
         self._say_what_is_thin(rows, closed_below_mm)

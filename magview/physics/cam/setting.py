@@ -254,7 +254,7 @@ class InternalTiming:
         return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
 
     def _travel_deg(self, creep_deg: float) -> tuple[float, float]:
-        """Where the screw may stand when tight [deg], so that it can be set before tightening carries it there."""
+        """Range of the screw when tight [deg], so that it can be set before tightening carries it there."""
         low, high = self.magneto.contact_screw.range_deg
         return max(low, low + creep_deg), min(high, high + creep_deg)
 

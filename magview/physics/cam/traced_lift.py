@@ -97,9 +97,9 @@ class MeasuredLift:
     noise_mm: float
     """Standard deviation of the rows kept about the curve, robust [mm]."""
     backlash_deg: float
-    """How far the two directions of turning lie apart [cam deg]; 0 when it was turned one way."""
+    """Distance between the two directions of turning [cam deg]; 0 when it was turned one way."""
     top_at_deg: float
-    """Where the top of the lobe stands in the table's own angle [deg]."""
+    """Angle of the lobe's top, in the table's own angle [deg]."""
     warnings: tuple[Message, ...]
     """Warnings about the table, sentences."""
 

@@ -31,7 +31,7 @@ class Way(StrEnum):
 
 
 class TerminalSays(StrEnum):
-    """What a meter at the terminal tells."""
+    """Verdict of a meter at the terminal."""
 
     WINDING = "winding"
     GROUND = "ground"

@@ -96,7 +96,7 @@ def swing(
 
 
 def rest_deg(poles: int, rotor_deg: float, limits_deg: tuple[float, float], held: float = 0.0) -> float:
-    """Where a rotor let go slowly comes to rest [deg]: the neutral it falls to, or what holds it before.
+    """Return where a rotor let go slowly comes to rest [deg]: the neutral it falls to, or what holds it before.
 
     Parameters
     ----------

@@ -74,7 +74,7 @@ class Synchronising:
 
 
 def rotor_shift(magneto_teeth: int, drive_teeth: int, i: int, j: int) -> Fraction:
-    """How far position (i, j) carries the rotor ahead of (0, 0) [turn]: i/Nm + j/Nd, exact, not wrapped.
+    """Return the rotor's lead at position (i, j) over (0, 0) [turn]: i/Nm + j/Nd, exact, not wrapped.
 
     Raises ValueError for a tooth count outside 1…MAX_TEETH.
 

@@ -37,11 +37,11 @@ class CamFiring:
     """Firing of each cylinder by a cam; arrays (cylinders,), by cylinder number."""
 
     crank_deg: Array
-    """When the cylinder fires, from cylinder 1's firing top dead centre, 0 ≤ a < 720 [crank deg]."""
+    """Angle at which the cylinder fires, from cylinder 1's firing top dead centre, 0 ≤ a < 720 [crank deg]."""
     btdc_deg: Array
     """The same before the cylinder's own firing top dead centre, larger = earlier [crank deg]."""
     piston_drop_mm: Array
-    """How far its piston then is below its top dead centre [mm], ≥ 0."""
+    """Distance of its piston then below its top dead centre [mm], ≥ 0."""
 
 
 def crank_slider_mm(crank_deg: ArrayLike, crank_mm: float, rod_mm: float) -> Array:
@@ -149,7 +149,7 @@ def _extremes(rods: _Rods) -> tuple[Array, Array]:
 
 
 def _zeros(f: Callable[[Array], Array], a: Array, b: Array, fa: Array, fb: Array) -> Array:
-    """Where `f` crosses zero in each bracket [a, b] with fa·fb ≤ 0, to the last bits: Illinois' false position."""
+    """Zeros of `f`, one in each bracket [a, b] with fa·fb ≤ 0, to the last bits: Illinois' false position."""
     x = a
     for _ in range(100):  # eight or so do, where the crossing is plain
         last, x = x, b - fb * (b - a) / (fb - fa)
@@ -164,7 +164,7 @@ def _zeros(f: Callable[[Array], Array], a: Array, b: Array, fa: Array, fb: Array
 
 
 def _due_deg(engine: Engine) -> Array:
-    """Where each cylinder's firing centre is due by the firing order, evenly spaced; by cylinder number."""
+    """Return where each cylinder's firing centre is due by the firing order, evenly spaced; by cylinder number."""
     due = np.empty(engine.cylinders)
     due[np.array(engine.firing_order) - 1] = np.arange(engine.cylinders) * (720.0 / engine.cylinders)
     return due
@@ -207,7 +207,7 @@ def top_dead_centre_deg(engine: Engine) -> Array:
 
 
 def piston_drop_mm(engine: Engine, crank_deg: ArrayLike, cylinder: ArrayLike = 1) -> Array:
-    """How far a piston is below its own true top dead centre [mm], ≥ 0.
+    """Return a piston's distance below its own true top dead centre [mm], ≥ 0.
 
     Parameters
     ----------
@@ -295,7 +295,7 @@ def true_tdc_from_stops(first_deg: float, second_deg: float) -> float:
 
 
 def firing_table(engine: Engine) -> dict[Literal["left", "right"], Array]:
-    """When each magneto should fire each cylinder (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
+    """Return when each magneto should fire each cylinder (cylinders,) [crank deg], 0 ≤ a < 720, by cylinder number.
 
     The engine's BTDC before each cylinder's own true top dead centre: the ideal, which `firing_with_cam` sets
     against what a cam does.
@@ -311,7 +311,7 @@ def firing_with_cam(
     btdc_no1_deg: float,
     opens_deg: ArrayLike | None = None,
 ) -> CamFiring:
-    """When each cylinder fires with a given cam, in the cycle in which lobe 1 fires cylinder 1.
+    """Return when each cylinder fires with a given cam, in the cycle in which lobe 1 fires cylinder 1.
 
     Parameters
     ----------

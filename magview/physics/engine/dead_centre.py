@@ -33,7 +33,7 @@ def has_link_rod(engine: Engine) -> bool:
 
 @lru_cache(maxsize=256)
 def stop_middle_deg(engine: Engine, arc_deg: float) -> float:
-    """Where the middle between two stop positions lies past the timing cylinder's true top [crank deg].
+    """Return where the middle between two stop positions lies past the timing cylinder's true top [crank deg].
 
     Positive with rotation. `arc_deg` is the crank's turn between the two positions, over the top, 0 < arc < 180.
     Both are at one depth of the piston: the position after the top is sought by halving the arc, in which the
@@ -60,7 +60,7 @@ def stop_middle_deg(engine: Engine, arc_deg: float) -> float:
 
 
 def stop_reach_deg(engine: Engine, reach_deg: float) -> tuple[float, float]:
-    """Where the piston of the timing cylinder meets a stop after and before its top [crank deg], both above 0.
+    """Return where the piston of the timing cylinder meets a stop after and before its top [crank deg], both above 0.
 
     `reach_deg`: how far after the top it is to meet it, 0 < reach < 90; the other is at the same depth.
     """

@@ -186,7 +186,7 @@ def explain(
         Explanation(other.cause, other.reads_btdc_deg, reads_btdc_deg - other.reads_btdc_deg, lobe=other.lobe)
         for other in elsewhere
     ]
-    # What is as far out as if nothing had moved explains nothing.
+    # A move that leaves the error as if nothing had moved explains nothing.
     found = [e for e in found if abs(e.left_deg) <= min(slack, 0.999 * abs(off))]
     mistaken = {(e.magneto_teeth - made[0], e.disc_teeth - made[1]) for e in found if e.cause in _MISTAKES}
     beyond = [
@@ -208,7 +208,7 @@ def _rank(explanation: Explanation) -> tuple[int, int, float]:
 
 
 def _mistakes(made: tuple[int, int]) -> Iterator[tuple[Cause, tuple[int, int]]]:
-    """How a move can have been made wrongly, and the teeth that were then moved in truth; each pair once."""
+    """Yield the ways to make a move wrongly, with the teeth that were then moved in truth; each pair once."""
     i, j = made
     if made == (0, 0):
         return

@@ -16,7 +16,7 @@ class Meshing:
     """One way for disc and flanges to sit in one another, by the fewest teeth moved from as found."""
 
     shift: Fraction
-    """How far the rotor is then ahead of as found [turn], −1/2 < shift ≤ 1/2."""
+    """Lead of the rotor over as found [turn], −1/2 < shift ≤ 1/2."""
     magneto_teeth: int
     """The magneto's flange relative to the disc, positive with rotation."""
     disc_teeth: int

@@ -17,7 +17,7 @@ from magview.physics.engine.coupling import rotor_ahead_deg
 
 @dataclass(frozen=True)
 class Play:
-    """How far each part stands ahead of the one that drives it [rotor deg], 0 to its whole play."""
+    """Lead of each part over the one that drives it [rotor deg], 0 to its whole play."""
 
     flange_ahead_deg: float = 0.0
     """The drive flange ahead of the crank, within the drive train's play."""
@@ -38,6 +38,6 @@ class Play:
         train_deg, coupling_deg : whole play of drive train and coupling [rotor deg], ≥ 0.
         """
         flange = rotor_ahead_deg(self.flange_ahead_deg, step_deg, train_deg)
-        # What the flange itself was moved by: the crank's step less the play it crossed.
+        # Angle that the flange itself was moved by: the crank's step less the play it crossed.
         moved = step_deg + (flange - self.flange_ahead_deg)
         return Play(flange, rotor_ahead_deg(self.rotor_ahead_deg, moved, coupling_deg))

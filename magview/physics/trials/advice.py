@@ -42,7 +42,7 @@ class Advice:
 
     outcome: Outcome
     backplate_deg: float
-    """Where to put the plate; where it is, when done."""
+    """Angle to put the plate at; where it is, when done."""
     move_deg: float
     """From where the plate is [deg]; NaN before the first trial."""
     gap_mm: float

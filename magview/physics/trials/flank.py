@@ -31,7 +31,7 @@ class Flank:
         self.scale = 1.0 + (condition.lobe_lift_error_mm or (0.0,))[0] / top
         opening = float(self.curve.before_top_deg(top - designed.gap_mm))
         self.late_deg = late
-        """How late lobe 1 stands by its error [cam deg]."""
+        """Lateness of lobe 1 by its error [cam deg]."""
         self.foot_deg = designed.backplate_deg - opening - late
         """Plate at which lobe 1 would open at its very top [deg]."""
 

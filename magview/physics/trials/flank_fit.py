@@ -43,7 +43,7 @@ SCALE_SD = 0.115
 SHIFT_SCALE_DEG, SHIFT_FREEDOM = 1.5, 3.0
 """The index about the file's: Student's t of this scale [deg]; its tails let a file be far wrong."""
 BLUNDER = 0.005
-"""How likely a trial is to be a slip of the hand that says nothing, before it is looked at [-]."""
+"""Probability, before it is looked at, that a trial is a slip of the hand that says nothing [-]."""
 CLOSEST_DEG = 0.1
 """Plates read closer than this count as read so [deg]: the grid of lift and rise is no finer."""
 

@@ -93,7 +93,7 @@ class Trial:
     """
 
     backplate_deg: float
-    """Where the plate stood [deg], positive with cam rotation."""
+    """Angle of the plate [deg], positive with cam rotation."""
     gap_low_mm: float
     gap_high_mm: float
     """The gap lies between these [mm]; 0 and infinity where no blade was the limit; equal for a plain reading."""
@@ -156,7 +156,7 @@ class Trial:
 
 @dataclass(frozen=True)
 class ReadingErrors:
-    """How well the person reads, for one trial: half-widths, the truth evenly within (JCGM 101:2008, 6.4.2).
+    """Half-widths of a person's readings in one trial, the truth evenly within (JCGM 101:2008, 6.4.2).
 
     Raises ValueError for what is not a number of 0 or more.
     """
@@ -179,7 +179,7 @@ class ReadingErrors:
 
 @dataclass(frozen=True)
 class HowRead:
-    """How a person reads trials: in what the plate is read, and how closely everything is."""
+    """Way of reading trials: the unit of the plate, and how closely everything is read."""
 
     scale: PlateScale = DEGREES
     errors: ReadingErrors = ReadingErrors()

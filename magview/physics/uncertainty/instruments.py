@@ -39,10 +39,10 @@ class Instrument:
     offset: float
     """Correction to add to a reading [`unit`]."""
     half_width: float
-    """How far the true value may then be to either side [`unit`]."""
+    """Half-width within which the true value then lies [`unit`]."""
     unit: Literal["mm", "deg", "of the play", "of the creep"]
     basis: str
-    """Where the half-width comes from."""
+    """Origin of the half-width."""
 
 
 def _scale(key: str, role: Role, name: str, division: float, unit: Literal["mm", "deg"]) -> Instrument:
@@ -89,7 +89,7 @@ INSTRUMENTS: tuple[Instrument, ...] = (
     _blades("blades-thou", marked("blades in steps of 0.001 in"), MM_PER_THOU),
     _blades("blades-half-thou", marked("blades in steps of 0.0005 in"), MM_PER_THOU / 2),
     _blades("blades-0.01mm", marked("blades in steps of 0.01 mm"), 0.01),
-    # What drag counts as passing [mm].
+    # Drag that counts as passing [mm].
     Instrument("drag-one-blade", "feel", marked("drag judged by one blade"), 0.0, 0.005, "mm", _PRACTICE),
     Instrument("drag-compared", "feel", marked("drag compared with the next blade's"), 0.0, 0.0025, "mm", _PRACTICE),
     # The gap between the contacts when it says that they part [mm]: always after they have.
@@ -172,7 +172,7 @@ def finer(than: Instrument) -> Instrument | None:
 
 
 def one_reading(key: str, rim_radius_mm: float = 40.0, cam_turns_per_rotor_turn: float = 1.0) -> float:
-    """How far one whole reading may be out, by what it is read with: instrument and hands together in square.
+    """Return the half-width of one whole reading, by its instrument: instrument and hands together in square.
 
     Parameters
     ----------

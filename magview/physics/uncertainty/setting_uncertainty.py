@@ -1,4 +1,4 @@
-"""How sure a setting is: internal timing and timing to the engine from readings with real instruments.
+"""Uncertainty of a setting: internal timing and timing to the engine from readings with real instruments.
 
 Internal timing, lobe 1. The rotor is turned with rotation until an opening indicator answers; a straightedge along
 the cam's step is then read against the rim mark, and blades are tried in the widest gap:
@@ -157,7 +157,7 @@ def internal_measurement(magneto: Magneto, readings: InternalReadings) -> Measur
 
 
 def engine_measurement(installation: Installation, readings: EngineReadings) -> Measurement:
-    """Where each magneto fires [crank deg BTDC] and the difference of their errors [crank deg], from readings.
+    """Return where each magneto fires [crank deg BTDC] and the difference of their errors [crank deg], from readings.
 
     The difference, left error less right error, is there when both were read. Raises ValueError for no reading,
     stop readings without a middle, a gap the lobe does not lift, or a role without instrument.

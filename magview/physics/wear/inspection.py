@@ -22,11 +22,11 @@ class Inspection:
     gap_mm: float
     """Best estimate of the gap by blades, pips not allowed for [mm]."""
     gap_half_width_mm: float
-    """How far that may be out: half a step of the blades [mm]."""
+    """Half-width of that: half a step of the blades [mm]."""
     opening_error_deg: float | None = None
     """Rotor degrees from the E-gap, positive late; None if it was not read."""
     opening_half_width_deg: float = 0.0
-    """How far that may be out [rotor deg]."""
+    """Half-width of that [rotor deg]."""
 
     def __post_init__(self) -> None:
         if not 0.0 <= self.hours <= MAX_HOURS:

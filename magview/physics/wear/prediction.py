@@ -28,7 +28,7 @@ Flags = NDArray[np.bool_]
 
 
 class Limit(StrEnum):
-    """What a setting leaves as it wears."""
+    """Limit that a setting leaves as it wears."""
 
     OPENS_LATE = "opens late"
     OPENS_EARLY = "opens early"
@@ -47,7 +47,7 @@ _HAIR_MM = _HAIR_DEG = 1e-9
 
 @dataclass(frozen=True)
 class WearRates:
-    """How fast heel and faces go and the pip grows [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
+    """Wear of heel and faces and growth of the pip [mm per 100 h], ≥ 0. Raises ValueError for anything else."""
 
     heel_mm_per_100h: float
     pip_mm_per_100h: float = 0.0
@@ -73,7 +73,7 @@ class Firing:
     """Demand of the engine on its magneto now."""
 
     early_deg: float
-    """How far it fires earlier than wanted [crank deg]; below 0 late."""
+    """Advance over what is wanted [crank deg]; below 0 late."""
     tolerance_deg: float
     """[crank deg], either way."""
     rotor_turns_per_crank_turn: float
@@ -102,7 +102,7 @@ class Course:
 
 @dataclass(frozen=True)
 class Leaving:
-    """When one limit is first left."""
+    """Time at which one limit is first left."""
 
     limit: Limit
     hours: float
@@ -157,7 +157,7 @@ def course(magneto: Magneto, backplate_deg: float, screw_deg: float, rates: Wear
 def leavings(
     magneto: Magneto, backplate_deg: float, screw_deg: float, rates: WearRates, firing: Firing | None = None
 ) -> tuple[Leaving, ...]:
-    """When each limit is first left, soonest first; closed form, so that nothing is searched for.
+    """Return when each limit is first left, soonest first; closed form, so that nothing is searched for.
 
     Parameters
     ----------
@@ -178,7 +178,7 @@ def leavings(
     level = float(timing.stop_mm(screw_deg)) + timing.wear_lift_mm
 
     def up_to(error_deg: Array | float) -> Array:
-        """How far the level of the opening may rise [mm] until a lobe opens so late; ±infinity if it never does."""
+        """Rise of the level of the opening [mm] at which a lobe opens so late; ±infinity if it never does."""
         before = timing.peaks_deg + backplate_deg - timing.ratio * (timing.places_deg + error_deg)
         rise = timing.scale * timing.curve.lift_mm(-before) - level
         # Past the foot it never closes, past the top it never opens, each a limit of its own.
@@ -186,7 +186,7 @@ def leavings(
         return np.where(before >= timing.curve.reach_deg[0], -inf, rise)
 
     def either_way(late_deg: Array | float, early_deg: Array | float) -> tuple[Array, Array]:
-        """How far the level may rise, and fall [mm], until lobes open so late, or so early [rotor deg]."""
+        """Rise and fall of the level [mm] at which lobes open so late, or so early [rotor deg]."""
         gone = np.isnan(error)
         return np.where(gone, inf, up_to(late_deg)), np.where(gone, inf, -up_to(early_deg))
 
@@ -215,7 +215,7 @@ def leavings(
 
 @dataclass(frozen=True)
 class Lasting:
-    """How long a gap lasts, set with its opening at the E-gap."""
+    """Hours that a gap lasts, set with its opening at the E-gap."""
 
     gap_mm: float
     hours: float
@@ -227,7 +227,7 @@ class Lasting:
 def lasting(
     magneto: Magneto, gaps_mm: Sequence[float], rates: WearRates, firing: Firing | None = None
 ) -> list[Lasting]:
-    """How long settings with these largest gaps [mm] would last, those out of reach left out.
+    """Return how long settings with these largest gaps [mm] would last, those out of reach left out.
 
     Each opens at the E-gap to begin with and, on an engine, fires as wanted. Raises ValueError as `course` does.
     """
@@ -295,7 +295,7 @@ class EstimatedRates:
     """Wear found by inspections."""
 
     closing: Rate
-    """How fast the gap closes as the blades read it: lift lost at the contacts and growth of the pip together."""
+    """Rate at which the gap closes as the blades read it: lift lost at the contacts and growth of the pip."""
     lift: Rate | None
     """Lift lost at the contacts, what the heel loses less what the faces burn; None unless openings were read at two
     inspections."""
@@ -402,7 +402,7 @@ def _room(gap_mm: Array, low_mm: float) -> Array:
 
 
 def _first(limit: Limit, left: Array, rate: float) -> Leaving:
-    """When the first lobe uses up what it has left [mm] at a rate [mm/h]; below 0 it is outside already."""
+    """Return when the first lobe uses up what it has left [mm] at a rate [mm/h]; below 0 it is outside already."""
     lobe = int(np.argmin(left))
     least = float(left[lobe])
     if least < 0.0:
