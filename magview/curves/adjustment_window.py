@@ -11,8 +11,8 @@ from magview.physics.cam.setting import internal_timing
 
 
 def crossings(x: Array, values: Array, level: float) -> Array:
-    """Where (m,) a curve through x and values (n,) passes a level, in the unit of x: twice if an eccentric is turned
-    past its dead point."""
+    """Points (m,) where a curve through x and values (n,) passes a level, in the unit of x: two if an eccentric is
+    turned past its dead point."""
     above = values > level
     at = np.flatnonzero(above[1:] != above[:-1])
     return np.asarray(x[at] + (level - values[at]) / (values[at + 1] - values[at]) * (x[at + 1] - x[at]))

@@ -69,7 +69,7 @@ class EnergyCurve:
 
     @property
     def best_deg(self) -> float:
-        """Where most is left [rotor deg]. The top is flat: a few degrees to either side cost little."""
+        """Return where most is left [rotor deg]. The top is flat: a few degrees to either side cost little."""
         return float(self.error_deg[int(self.energy_j.argmax())])
 
     def at_j(self, error_deg: float) -> float:
@@ -130,5 +130,5 @@ def resting_places_deg(state: BenchState) -> tuple[float, float]:
 
 
 def falls_to_deg(state: BenchState) -> float:
-    """Where the rotor would come to rest if it were let go now, off the engine [deg]."""
+    """Return where the rotor would come to rest if it were let go now, off the engine [deg]."""
     return rest_deg(state.magneto.poles, state.rotor_deg, (-math.inf, math.inf))

@@ -1,4 +1,4 @@
-"""Why the contacts open where they do: flux, current and energy about the lobe at work, and where the rotor stands.
+"""The choice of the E-gap: flux, current and energy about the lobe at work, and where the rotor stands.
 
 Everything is over rotor degrees from the neutral before the E-gap of the lobe at work, at the speed of starting.
 """
@@ -20,7 +20,7 @@ from magview.physics.electric.coil import contact_cycle, opening_energy_j
 from magview.spec.magneto import Magneto
 
 BEFORE_DEG, AFTER_DEG = -46.0, 44.0
-"""Where the strip begins and ends, for a magneto whose poles are 90° apart; others in proportion."""
+"""Ends of the strip, for a magneto whose poles are 90° apart; others in proportion."""
 
 _HELD_DEG = 8.0
 """So long after an opening the lobe that opened is still the one at work [rotor deg]."""
@@ -32,7 +32,7 @@ class WorkingLobe:
 
     index: int
     opens_deg: float
-    """Where it opens the contacts, at the turn of the rotor that is shown [rotor deg]."""
+    """Angle at which it opens the contacts, at the turn of the rotor that is shown [rotor deg]."""
     dwell_deg: float
     neutral_deg: float
     """The neutral before its E-gap [rotor deg]."""
@@ -61,25 +61,25 @@ class WhyHere:
     rotor_deg: Array
     """From the neutral [rotor deg]."""
     magnet_flux: Array
-    """What the magnet alone drives through the core."""
+    """Flux that the magnet alone drives through the core."""
     flux: Array
     """With the current's share."""
     current_a: Array
     """Its size."""
     closed_spans_deg: tuple[tuple[float, float], ...]
-    """Where the contacts touch, from the neutral [rotor deg]."""
+    """Angle at which the contacts touch, from the neutral [rotor deg]."""
     break_deg: Array
     """Openings (m,) for which the energy is given, from the neutral [rotor deg]."""
     energy_mj: Array
-    """What the coil holds as they part there, with the present dwell (m,) [mJ]."""
+    """Energy in the coil as they part there, with the present dwell (m,) [mJ]."""
     running_mj: Array
     """The same at running speed."""
     needed_mj: float | None
-    """What a spark needs by the magneto's file; None where it does not say."""
+    """Energy that a spark needs by the magneto's file; None where it does not say."""
 
     @property
     def opens_deg(self) -> float:
-        """Where the lobe at work opens, from the neutral [rotor deg]."""
+        """Return where the lobe at work opens, from the neutral [rotor deg]."""
         return self.lobe.opens_deg - self.lobe.neutral_deg
 
     @property
@@ -104,7 +104,7 @@ class WhyHere:
         return float(good[0]), float(good[-1])
 
     def cursor_deg(self, rotor_deg: float) -> float:
-        """Where a rotor angle stands in the strip, from the neutral [rotor deg]."""
+        """Return where a rotor angle stands in the strip, from the neutral [rotor deg]."""
         return rotor_deg - self.lobe.neutral_deg
 
     def now(self, rotor_deg: float) -> tuple[float, float, float]:

@@ -59,7 +59,7 @@ SHOES = (1.125, 1.195)
 POLE_HALF, SHOE_HALF = 0.37, 0.25
 """Half the width of a pole and of a shoe, as shares of the poles' pitch: neutral and E-gap fit between the shoes."""
 MARKS = (0.915, 0.998)
-"""How far in and out a rim mark reaches, as shares of the rim's radius."""
+"""Inner and outer end of a rim mark, as shares of the rim's radius."""
 
 _CAM_POINTS = 360
 """A degree apart: the straight pieces lie within half a micron of the outline."""
@@ -72,7 +72,7 @@ class BreakerEnd:
     shapes: tuple[Shape, ...]
     origins: dict[str, Point]
     anchors: dict[str, tuple[str, Point]]
-    """Where a part's name points: part → (group, point [mm])."""
+    """Points of the parts' names: part → (group, point [mm])."""
     rim_mm: float
     """Radius of the housing's rim."""
     extent_mm: float
@@ -82,12 +82,12 @@ class BreakerEnd:
     contact: Point
     """Middle of the fixed contact's face with plate and screw at 0."""
     mark_numbers: tuple[Point, ...]
-    """Where the number of each rim mark stands [mm]: a little before its mark, lobe 1 first."""
+    """Place of the number of each rim mark [mm]: a little before its mark, lobe 1 first."""
 
 
 @dataclass(frozen=True)
 class Pose:
-    """How far each group is turned from its zero position [bearing deg]."""
+    """Angle of each group from its zero position [bearing deg]."""
 
     turns_deg: dict[str, float]
     lift_mm: float
@@ -103,7 +103,7 @@ class Pose:
 
 
 def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
-    """Where everything stands for a state; the one link between numbers and picture.
+    """Return where everything stands for a state; the one link between numbers and picture.
 
     `exaggeration` [-] draws the gap so many times its size by lifting the arm further; `gap_mm` stays the true one.
     """
@@ -113,7 +113,7 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
 def pose_at(
     magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float, exaggeration: float = 1.0
 ) -> Pose:
-    """Where everything stands with rotor, backplate and contact screw at these angles [deg]."""
+    """Return where everything stands with rotor, backplate and contact screw at these angles [deg]."""
     timing = internal_timing(magneto)
     sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
     lift = float(timing.lift_mm(rotor_deg, backplate_deg))
@@ -157,12 +157,12 @@ def breaker_end(magneto: Magneto) -> BreakerEnd:
 
 @lru_cache(maxsize=4)
 def breaker_layout(magneto: Magneto) -> BreakerLayout:
-    """Where the parts of a magneto lie, built once."""
+    """Return where the parts of a magneto lie, built once."""
     return BreakerLayout(magneto)
 
 
 class BreakerLayout:
-    """Where the parts lie with plate, screw and rotor at 0, in the picture's millimetres."""
+    """Places of the parts with plate, screw and rotor at 0, in the picture's millimetres."""
 
     def __init__(self, magneto: Magneto) -> None:
         self.magneto = magneto
@@ -325,7 +325,7 @@ class BreakerLayout:
 
     @cached_property
     def pointer_deg(self) -> float:
-        """Where the plate's scale stands [deg on from the pivot]: as near to its usual place as marks leave room."""
+        """Place of the plate's scale [deg on from the pivot]: as near to its usual place as marks leave room."""
         marks = self.sense * (self.marks - self.pivot_bearing)
         taken = np.concatenate([marks, marks - NUMBER_BEFORE_DEG])
 
@@ -398,7 +398,7 @@ class BreakerLayout:
 
     @cached_property
     def heel_at_top_deg(self) -> float:
-        """How far from the pivot's direction the heel meets a lobe's top [cam deg]."""
+        """Angle from the pivot's direction at which the heel meets a lobe's top [cam deg]."""
         top = self.arms.radius_mm(self.arms.arm_angle_at_lift_rad(self.timing.curve.top_mm))
         return float(np.degrees(self.arms.heel_angle_rad(top)))
 
@@ -442,10 +442,10 @@ CLAMPS_DEG = (165.0, 235.0, 292.0)
 """Clamp screws, degrees on from the pivot in the direction of rotation: clear of arm and contacts."""
 
 _POINTER_DEG, _SCALE_CLEAR_DEG = 200.0, 14.0
-"""Where the plate's scale usually stands [deg on from the pivot], and how far from any mark and number."""
+"""Usual place of the plate's scale [deg on from the pivot], and how far from any mark and number."""
 
 _FAR_END = 0.45
-"""How far the straightedge reaches beyond the cam's centre, of the rim's radius."""
+"""Reach of the straightedge beyond the cam's centre, as a share of the rim's radius."""
 
 NUMBER_BEFORE_DEG = 6.5
 """A mark's number stands so far before it, so that the edge never covers both at once."""

@@ -17,7 +17,7 @@ from magview.spec.language import format_length, number, tr
 from magview.spec.units import MM_PER_INCH
 
 EDGE_HEIGHT_MM = 2.0
-"""How far the straightedge's edge lies above the rim."""
+"""Height of the straightedge's edge above the rim."""
 
 FAR_MM = 3.0
 """Further past a mark than this, degrees of the cam say more than millimetres at the rim."""
@@ -30,7 +30,7 @@ class Sight:
     lobe: int
     """Index of the lobe whose mark is nearest."""
     past_deg: float
-    """How far the edge is past it [cam deg]."""
+    """Angle of the edge past it [cam deg]."""
     past_mm: float
     """The same along the rim, as a rule would read it; infinite from a quarter turn on."""
 
@@ -53,7 +53,7 @@ class Sight:
 
 
 def sight(layout: BreakerLayout, now: Pose) -> Sight:
-    """Where the straightedge is read."""
+    """Return where the straightedge is read."""
     edge = layout.step_bearing() + now.turns_deg["cam"]
     past = layout.sense * ((edge - layout.marks + 180.0) % 360.0 - 180.0)
     lobe = int(np.argmin(np.abs(past)))
@@ -63,7 +63,7 @@ def sight(layout: BreakerLayout, now: Pose) -> Sight:
 
 
 def seen_past_mm(eye_deg: float) -> float:
-    """How far past its place the edge seems to stand [mm]: an eye behind it sees it further on, one ahead short."""
+    """Distance past its place at which the edge seems to stand [mm], above 0 for an eye behind it, below ahead."""
     return EDGE_HEIGHT_MM * math.tan(math.radians(eye_deg))
 
 

@@ -34,12 +34,12 @@ from magview.spec.language import format_length, number, tr
 from magview.spec.magneto import Magneto
 
 MARK_NUMBERS = 0.945
-"""Where the numbers of the rim marks stand, of the rim's radius."""
+"""Radius of the numbers of the rim marks, as a share of the rim's."""
 
 
 @dataclass(frozen=True)
 class Shown:
-    """What the pictures of the breaker end are drawn of: neither engine nor electrical values are needed."""
+    """State that the breaker end is drawn from: neither engine nor electrical values are needed."""
 
     magneto: Magneto
     rotor_deg: float = 0.0
@@ -48,16 +48,16 @@ class Shown:
     assumed: bool = False
     """Whether cam, arm and screw are plain proportions that no file gives: then no gap is told."""
     exaggeration: float = 1.0
-    """How many times larger than it is the gap is drawn, by lifting the arm further; the picture says so."""
+    """Scale at which the gap is drawn, by lifting the arm further; the picture says so."""
 
     @classmethod
     def of(cls, state: BenchState, exaggeration: float = 1.0) -> Shown:
-        """What a bench shows."""
+        """Take from a bench's state."""
         return cls(state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg, exaggeration=exaggeration)
 
     @property
     def pose(self) -> Pose:
-        """Where everything stands."""
+        """Return where everything stands."""
         return pose_at(self.magneto, self.rotor_deg, self.backplate_deg, self.screw_deg, self.exaggeration)
 
 
@@ -310,7 +310,7 @@ def _description(shown: Shown, layout: BreakerLayout, now: Pose, options: Option
 
 
 def _hands(layout: BreakerLayout, now: Pose) -> tuple[Hand, ...]:
-    """What can be turned, the uppermost last: plate, rotor by its ring or its cam, contact screw."""
+    """Yield the parts that can be turned, the uppermost last: plate, rotor by its ring or its cam, contact screw."""
     r, sense, zero = layout.rim_outer, float(layout.sense), (0.0, 0.0)
     plate = now.turns_deg["plate"]
     screw = rotate(np.array(screws(layout)["contact screw"]), plate)
@@ -331,5 +331,5 @@ def _ring(inner: float, outer: float) -> Array:
 
 
 def _side(sense: float) -> Literal["left", "right"]:
-    """How a word is aligned that begins at its place and leans away clockwise (+1) or anticlockwise (−1)."""
+    """Alignment of a word that begins at its place and leans away clockwise (+1) or anticlockwise (−1)."""
     return "left" if sense > 0 else "right"

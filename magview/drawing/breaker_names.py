@@ -33,7 +33,7 @@ Texts = tuple[tuple[str, str], ...]
 
 
 def texts(magneto: Magneto, tells_gap: bool, options: Options) -> Texts:
-    """What is to be named, in the order of importance; the part pointed at comes first."""
+    """Names of the parts in the order of importance; the part pointed at comes first."""
     lobes = len(magneto.cam.lobe_peaks_deg)
     named = {
         "heel": tr("heel"),
@@ -89,10 +89,10 @@ _OVER = {
     "contacts": frozenset({"contacts", "bracket"}),
     "step": frozenset({"cam"}),
 }
-"""What a name's leader may cross on its way."""
+"""Parts that a name's leader may cross on its way."""
 
 _AT_WORST = {"gap": frozenset({"breaker arm"}), "heel": frozenset({"breaker arm"})}
-"""What the leaders of the two that matter most may cross besides, where there is no other way."""
+"""Parts that the leaders of the two that matter most may cross besides, where there is no other way."""
 
 
 @lru_cache(maxsize=32)
@@ -110,7 +110,7 @@ def _plan(layout: BreakerLayout, backplate_deg: float, wanted: Texts) -> Plan:
 
 
 def _places(layout: BreakerLayout, part: str, turned_deg: float) -> tuple[Point, ...]:
-    """Where a name may point with the plate turned [deg clockwise], the best place first."""
+    """Return where a name may point with the plate turned [deg clockwise], the best place first."""
     places, on_plate = _at_zero(layout)[part]
     if not on_plate:
         return places
@@ -121,7 +121,7 @@ def _places(layout: BreakerLayout, part: str, turned_deg: float) -> tuple[Point,
 
 @lru_cache(maxsize=16)
 def _at_zero(layout: BreakerLayout) -> dict[str, tuple[tuple[Point, ...], bool]]:
-    """Where each name may point with the plate at 0, and whether that turns with the plate."""
+    """Return where each name may point with the plate at 0, and whether that turns with the plate."""
     k, arms, both = layout.size, layout.arms, screws(layout)
     cam = polar(0.86 * layout.lobe_top, layout.turned(layout.heel_at_top_deg + 150.0))
     bare = (262.0, 240.0, 200.0, 180.0, 150.0, 120.0, 215.0, 100.0, 280.0)

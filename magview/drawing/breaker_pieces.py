@@ -192,7 +192,7 @@ def bracket_pieces(layout: BreakerLayout) -> tuple[Piece, ...]:
 
 
 def _stop(layout: BreakerLayout) -> tuple[Piece, ...]:
-    """What the contact screw moves: an eccentric moves the bracket with it."""
+    """Draw the parts that the contact screw moves: an eccentric moves the bracket with it."""
     return (
         *(bracket_pieces(layout) if layout.eccentric else ()),
         *shank_pieces(layout),
@@ -243,7 +243,7 @@ def _chevrons(layout: BreakerLayout) -> Piece:
 
 
 def lobes_over_base(outline: Array, base_mm: float, least_mm: float = 0.004) -> tuple[Array, ...]:
-    """What of a cam's outline stands over its base circle, lobe by lobe: closed crescents."""
+    """Parts of a cam's outline over its base circle, lobe by lobe: closed crescents."""
     radius = np.hypot(outline[:, 0], outline[:, 1])
     over = radius > base_mm + least_mm
     if over.all() or not over.any():

@@ -1,4 +1,4 @@
-"""What is measured in the close-up: the lever, the heel's climb, the gap, the blade in it, and the sum of them.
+"""Measures of the close-up: the lever, the heel's climb, the gap, the blade in it, and the sum of them.
 
 Every measure carries its own end points and the true length it shows, so that both can be held against each other.
 """
@@ -21,7 +21,7 @@ from magview.spec.units import MM_PER_INCH
 
 @dataclass(frozen=True, eq=False)
 class Closeup:
-    """Where everything stands in the close-up, heights drawn `factor` times as large."""
+    """Places of everything in the close-up, heights drawn `factor` times as large."""
 
     layout: BreakerLayout
     now: Pose
@@ -34,7 +34,7 @@ class Closeup:
 
     @property
     def worn_mm(self) -> float:
-        """What the heel has lost, as drawn."""
+        """Wear of the heel, as drawn."""
         return self.factor * self.layout.magneto.condition.heel_wear_mm
 
     @property
@@ -146,7 +146,7 @@ def _levers(close: Closeup, inches: bool) -> tuple[Measure, ...]:
 
 
 def _heel(close: Closeup, inches: bool) -> Measure:
-    """How far the heel is up from the base circle, or how far it hangs clear of the cam."""
+    """Measure the heel's height over the base circle, or its distance from the cam where it hangs clear."""
     layout, now, arms = close.layout, close.now, close.layout.arms
     climb, free = now.lift_mm / close.lever, now.stop_mm / close.lever
     outwards = close.heel / np.hypot(*close.heel)

@@ -1,4 +1,4 @@
-"""Why the contacts part, as a scene: cam, heel, arm and contacts with heights drawn larger by a factor it tells.
+"""Scene of the contacts as they part: cam, heel, arm and contacts with heights drawn larger by a factor it tells.
 
 The cam is the one that lifts the heel so many times as far; the arm swings by as much, so heel and cam meet in the
 picture as they do in the magneto. What is measured is the true length: heel up × lever − free travel = gap.
@@ -34,7 +34,7 @@ from magview.drawing.shapes import Array, circle, rotate
 from magview.spec.language import format_length, number, tr
 
 FACTOR = 8.0
-"""How many times larger heights are drawn; at twelve times a cam of nine lobes would undercut."""
+"""Magnification of heights; at twelve times a cam of nine lobes would undercut."""
 
 
 def closeup_scene(
@@ -98,7 +98,7 @@ def _description(now: Pose, options: Options, tells: bool) -> str:
 
 @dataclass(frozen=True, eq=False)
 class _Kept:
-    """What one magneto keeps from frame to frame."""
+    """Pieces of one magneto kept from frame to frame."""
 
     cam: tuple[Piece, ...]
     as_new: tuple[Piece, ...]
@@ -109,7 +109,7 @@ class _Kept:
     arm: tuple[Piece, ...]
     ghost: tuple[Piece, ...]
     worn: tuple[Piece, ...]
-    """What the heel has lost."""
+    """Wear of the heel."""
     pivot: tuple[Piece, ...]
 
 

@@ -38,7 +38,7 @@ _NAMES = (
     (marked("magneto flange"), (HUB_MM + NUMBER_RADII_MM["hub"]) / 2, 135.0),
     (marked("direction of rotation"), _ARROW_MM, 42.0),
 )
-"""What is named, and where each name points: radius [mm], bearing [deg]. Each name stands in the nearest corner."""
+"""Parts named, and where each name points: radius [mm], bearing [deg]. Each name stands in the nearest corner."""
 
 
 def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title: str, width: int = 300) -> str:
@@ -54,7 +54,7 @@ def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title:
 
 
 def upright(state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> dict[str, float]:
-    """How far the parts are turned [deg], the drive flange's mark being at the top: what matters is how they stand
+    """Angles of the parts [deg] with the drive flange's mark at the top: what matters is how they stand
     to one another."""
     turns = drive_pose(state, engaged, mounting).turns_deg
     return {group: turn - turns["flange"] for group, turn in turns.items()}

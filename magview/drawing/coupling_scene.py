@@ -184,7 +184,7 @@ class _Picture:
         self.along_b = at.painted_magneto_teeth + move.magneto_teeth if move else 0
 
     def told(self) -> Told:
-        """What the words tell of it."""
+        """Facts that the words tell of it."""
         strayed = self.now.disc != self.found.disc or (not self.at_engine and self.now.hub != self.found.hub)
         strayed = strayed and self.options.numbers and self.move is None and self.marked
         return Told(self.state, self.engaged, self.at_engine, self.move, self.along_a, self.along_b, strayed)
@@ -263,7 +263,7 @@ class _Picture:
 
     @staticmethod
     def _teeth(free: _Free, em_mm: float, radius: float, teeth: int, role: str) -> Iterator[Word]:
-        """How many teeth a ring has, with the word where there is room."""
+        """Say the number of a ring's teeth, with the word where there is room."""
         whole, places = (
             tr("{count} teeth", count=teeth),
             [polar_point(radius, b) for b in (180.0, 0.0, 150.0, 210.0, 90.0)],
@@ -319,12 +319,12 @@ def _number(tooth: int, at: Point) -> Word:
 
 
 def _back(radius: float) -> float:
-    """How far a number stands before its tooth, in teeth: short of the arrow's head."""
+    """Distance of a number before its tooth, in teeth: short of the arrow's head."""
     return 0.5 if radius > 25.0 else 0.72
 
 
 def after_move(state: BenchState, engaged: Engaged, move: Move) -> DrivePose:
-    """Where the three parts stand once a move, counted from as found, is made."""
+    """Return where the three parts stand once a move, counted from as found, is made."""
     teeth = replace(engaged.mounting, magneto_teeth=move.magneto_teeth, disc_teeth=move.disc_teeth)
     return drive_pose(state, engaged, teeth)
 

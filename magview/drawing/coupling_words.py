@@ -23,7 +23,7 @@ _INDENT = "\u2003"
 
 @dataclass(frozen=True)
 class Told:
-    """What there is to tell."""
+    """Facts to be told of a coupling."""
 
     state: BenchState
     engaged: Engaged

@@ -38,7 +38,7 @@ class CrankEnd:
 
 @dataclass(frozen=True)
 class CrankPose:
-    """Where crank, rod and piston stand."""
+    """Places of crank, rod and piston."""
 
     crank_turn_deg: float
     """The disc from its zero position [bearing deg]."""
@@ -57,7 +57,7 @@ def engine_sense(engine: Engine) -> int:
 
 
 def crank_pose(engine: Engine, crank_deg: float) -> CrankPose:
-    """Where No. 1 stands with the crank at an angle from its firing top dead centre [crank deg]."""
+    """Return where No. 1 stands with the crank at an angle from its firing top dead centre [crank deg]."""
     turn, half = engine_sense(engine) * crank_deg, engine.stroke_mm / 2
     drop = float(piston_drop_mm(engine, crank_deg))
     pin = polar(half, _TDC_BEARING + turn)
@@ -72,7 +72,7 @@ def crank_pose(engine: Engine, crank_deg: float) -> CrankPose:
 
 
 def disc_point(engine: Engine, radius_mm: float, btdc_deg: float, crank_deg: float) -> Array:
-    """Where a reading of the timing disc stands [mm], shape (2,), y upwards: under the pointer when the crank is
+    """Place of a reading of the timing disc [mm], shape (2,), y upwards: under the pointer when the crank is
     that far before top dead centre [crank deg].
 
     `crank_deg` is where the crank is now, from No. 1's firing top dead centre [deg].

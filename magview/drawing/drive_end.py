@@ -26,7 +26,7 @@ DRIVE_MM, DISC_OUT_MM, DISC_IN_MM, HUB_MM = 44.0, 33.5, 20.5, 6.5
 EXTENT_MM = 50.0
 
 NUMBER_RADII_MM = {"flange": 38.5, "disc-out": 29.0, "disc-in": 25.0, "hub": 16.0}
-"""Where the numbers of slots and teeth stand."""
+"""Places of the numbers of slots and teeth."""
 
 _HALF_TOOTH_MM = 2.0
 
@@ -50,7 +50,7 @@ class DrivePose:
 
 
 def drive_pose(state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> DrivePose:
-    """Where the marks stand with the crank where it is, for the present teeth or for others."""
+    """Return where the marks stand with the crank where it is, for the present teeth or for others."""
     at = mounting or engaged.mounting
     coupling, sense = engaged.installation.coupling, drive_end_sense(state.magneto)
     flange = engaged.ratio * crank_deg(state)

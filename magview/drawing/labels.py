@@ -17,7 +17,7 @@ class Label:
     """Whether the name stands at the left side, written leftwards from (x, y)."""
     tip_x: float
     tip_y: float
-    """What it points at [px]."""
+    """Point of its leader [px]."""
 
 
 def arrange(

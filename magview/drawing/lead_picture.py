@@ -24,7 +24,7 @@ RAIL, FOOT = 50.0, 14.0
 
 COIL_X, CONTACTS_X, SHORT_X, CAPACITOR_X, TERMINAL_X, WALL_X = 8.0, 19.0, 27.0, 34.0, 44.0, 47.0
 CHAFE_X, BREAK_X, OWN_X, OTHER_X = 72.0, 80.0, 99.0, 117.0
-"""Where the parts stand, from left to right."""
+"""Places of the parts, from left to right."""
 
 Kind = Literal["wire", "part", "fault", "ground"]
 
@@ -36,7 +36,7 @@ class Stroke:
     points: Array
     """Shape (n, 2), in the diagram's own units: WIDTH by HEIGHT."""
     kind: Kind
-    """How it is drawn."""
+    """Way of drawing it."""
 
 
 @dataclass(frozen=True)
@@ -47,7 +47,7 @@ class LeadPicture:
     words: tuple[tuple[str, Point], ...]
     """Words, and where each begins."""
     anchors: dict[str, Point]
-    """Where the names of the parts point."""
+    """Points of the names of the parts."""
     lamp_lit: bool
     """Whether the timing light burns, or for a buzzer buzzes high."""
 

@@ -17,7 +17,7 @@ from magview.drawing.scene import Frame, Name, Plan
 from magview.drawing.shapes import Array
 
 Measure = Callable[[str, float, bool], float]
-"""How wide a text is [px], by its words, its size [px] and whether it is bold."""
+"""Width of a text [px], by its words, its size [px] and whether it is bold."""
 
 Box = tuple[float, float, float, float]
 """Left, top, right, bottom [px]."""
@@ -38,7 +38,7 @@ class Placed:
     box: Box
     leader: Line | None
     place: int = 0
-    """Which of the name's places it points at."""
+    """Place it points at, of the name's own."""
     over: bool = False
     """Whether it stands over parts, because it was asked for and there is no room beside them."""
 
@@ -63,7 +63,7 @@ def place_names(
 
 
 class _Grid:
-    """Which parts lie where: a bit for each part in cells of a few pixels."""
+    """Map of the parts: a bit for each part in cells of a few pixels."""
 
     def __init__(self, plan: Plan, frame: Frame, size: tuple[float, float]) -> None:
         parts = sorted({obstacle.part for obstacle in plan.obstacles} - {""})
@@ -91,7 +91,7 @@ class _Grid:
         self.cells[low[1] : high[1], low[0] : high[0]] |= np.where(filled, bit, 0)
 
     def free(self, boxes: Array) -> NDArray[np.bool_]:
-        """Which boxes (n, 4) [px] have no part in them."""
+        """Return the boxes (n, 4) [px] that have no part in them."""
         left, top = (np.clip(np.floor(boxes[:, i] / _CELL).astype(int), 0, n) for i, n in self._ends(0))
         right, bottom = (np.clip(np.ceil(boxes[:, i] / _CELL).astype(int) + 1, 0, n) for i, n in self._ends(2))
         s = self._sums

@@ -21,7 +21,7 @@ from magview.drawing.shapes import Array, Point, arc, band, box, circle, polar
 from magview.spec.language import tr
 
 BOX, BARE_BOX = (-42.0, -24.0, 62.0, 63.0), (-42.0, -24.0, 42.0, 63.0)
-"""What must be seen, with names beside it and without [mm]."""
+"""Room that must be seen, with names beside it and without [mm]."""
 RIBBON_MM = 7.2
 """Width of the ribbon at the greatest flux."""
 
@@ -195,7 +195,7 @@ def _words(flux: float, options: Options) -> Iterator[Word]:
 
 
 def _named() -> tuple[tuple[Point, str], ...]:
-    """What is named, and where its leader begins [mm]."""
+    """Name the parts, and say where each leader begins [mm]."""
     return (
         ((20.0, 59.0), tr("coil")),
         ((36.0, 51.0), tr("core")),

@@ -1,4 +1,4 @@
-"""What a picture is made of: groups of pieces in millimetres, words, names to place, measures, and places for hands.
+"""Pictures as values: groups of pieces in millimetres, words, names to place, measures, and places for hands.
 
 A scene is a value without Qt and without colours. Pieces are kept and drawn again where only their group turns, so
 whoever draws a scene may keep what it made of them. Bearings are degrees clockwise from the top; y points up.
@@ -24,7 +24,7 @@ Value = Literal["rotor_deg", "backplate_deg", "screw_deg"]
 
 @dataclass(frozen=True)
 class Options:
-    """How a picture is to be drawn."""
+    """Choices for drawing a picture."""
 
     numbers: bool = True
     """Whether true numbers may stand in it; in practice not."""
@@ -78,7 +78,7 @@ class Hatch:
 
 @dataclass(frozen=True)
 class Style:
-    """How a piece looks, in roles that a theme gives colours to; an empty role is not drawn."""
+    """Look of a piece, in roles that a theme gives colours to; an empty role is not drawn."""
 
     fill: str = ""
     line: str = ""
@@ -173,9 +173,9 @@ class Word:
     margin: Literal["", "left", "right"] = ""
     """Stands at this side of the picture, with a leader to its place; "" for a word at its place."""
     leads_to: Point | None = None
-    """Where a thin line from the word goes [mm]; drawn only if the word is written."""
+    """End of a thin line from the word [mm]; drawn only if the word is written."""
     up_em: float = 0.0
-    """How far above the lower edge a word at the side stands."""
+    """Height of a word at the side above the lower edge."""
 
 
 @dataclass(frozen=True)
@@ -205,7 +205,7 @@ class Name:
     widest: str
     """The widest text that may stand there: the place is kept for it, so that readings do not jump."""
     places: tuple[Point, ...]
-    """What it may point at when it is placed [mm], the best first."""
+    """Points that its leader may end at when it is placed [mm], the best first."""
     over: frozenset[str] = frozenset()
     """Parts that its leader may cross: what the part sits on."""
     at_worst: frozenset[str] = frozenset()
@@ -214,12 +214,12 @@ class Name:
     bold: bool = False
     leader: bool = True
     reach_em: float = 9.0
-    """How far from its part it may stand."""
+    """Greatest distance from its part."""
 
 
 @dataclass(frozen=True, eq=False)
 class Obstacle:
-    """Where names must not stand (n, 2) [mm]. Leaders cross it only on their way to its part, or if it is of none."""
+    """Area that names keep out of (n, 2) [mm]. Leaders cross it on their way to its part, or if it is of none."""
 
     part: str
     outline: Array
@@ -227,7 +227,7 @@ class Obstacle:
 
 @dataclass(frozen=True, eq=False)
 class Plan:
-    """What the places of names depend on; the same object as long as they are to stay where they are."""
+    """Layout that the places of names depend on; the same object as long as they are to stay where they are."""
 
     names: tuple[Name, ...]
     """Most important first: where there is no room, the last are left out."""
@@ -251,9 +251,9 @@ class Measure:
     both_heads: bool = True
     width_px: float = 1.4
     words_at: Point | None = None
-    """Where the words stand; in the middle if nowhere else. They are left out where the text is empty."""
+    """Places of the words; the middle if there is no other. They are left out where the text is empty."""
     align: Literal["left", "middle", "right"] = "middle"
-    """How its words are aligned with that place."""
+    """Alignment of its words with that place."""
     shorter: str = ""
     """Written instead where there is no room for the words."""
     witnesses: tuple[tuple[Point, Point], ...] = ()
@@ -262,7 +262,7 @@ class Measure:
 
     @property
     def drawn_mm(self) -> float:
-        """How long it is drawn."""
+        """Length as drawn."""
         return float(np.hypot(self.end[0] - self.start[0], self.end[1] - self.start[1]))
 
 
@@ -279,17 +279,17 @@ class Term:
 
 @dataclass(frozen=True, eq=False)
 class Hand:
-    """Where a part can be taken hold of; on screen never smaller than a finger's target."""
+    """Area by which a part can be taken hold of; on screen never smaller than a finger's target."""
 
     part: str
     value: Value
-    """What of the bench it turns."""
+    """Part of the bench that it turns."""
     outline: Array
-    """Where it is now (n, 2) [mm]."""
+    """Its present outline (n, 2) [mm]."""
     centre: Point
-    """What it turns about [mm]."""
+    """Centre that it turns about [mm]."""
     per_bearing: float
-    """How far the value goes for each degree the hand goes round, clockwise [deg]."""
+    """Change of the value for each degree the hand goes round, clockwise [deg]."""
 
 
 @dataclass(frozen=True, eq=False)
@@ -303,7 +303,7 @@ class Glass:
     share: float
     """Radius as a share of the shorter side, where that is more than the least."""
     above_em: float = 0.0
-    """How far above the lower edge it is kept besides."""
+    """Height above the lower edge that is kept besides."""
     tells_factor: bool = True
     """Whether its factor is written in it."""
 
@@ -320,7 +320,7 @@ class Scene:
     corners: tuple[CornerWords, ...] = ()
     plan: Plan | None = None
     tips: dict[str, tuple[Point, ...]] = field(default_factory=dict)
-    """Where each name of the plan may point now [mm], in the order of its places."""
+    """Points that each name of the plan may have now [mm], in the order of its places."""
     readings: dict[str, tuple[str, str]] = field(default_factory=dict)
     """Text and role now of names that are readings."""
     measures: tuple[Measure, ...] = ()
@@ -393,7 +393,7 @@ def frame_of(scene: Scene, width: float, height: float, em: float) -> Frame:
 
 
 def glass_radius(glass: Glass, width: float, height: float) -> float:
-    """How large a glass is in a picture [px]."""
+    """Radius of a glass in a picture [px]."""
     return max(glass.least_px, glass.share * min(width, height))
 
 

@@ -1,4 +1,4 @@
-"""Where the parts of the shaft's section lie, how they stand turned, and how round parts are drawn.
+"""Layout of the shaft's section: where its parts lie, how they stand turned, and how round parts are drawn.
 
 Bearings are clockwise as seen from the breaker end. The reader sees the near side: bearings with a negative sine.
 """
@@ -24,11 +24,11 @@ from magview.drawing.shapes import Array, box
 from magview.spec.language import marked
 
 BOX = (-106.0, -42.0, 92.0, 58.0)
-"""What must be seen [mm]: with room for the names below and the window above."""
+"""Room that must be seen [mm]: with the names below and the window above."""
 
 DRIVE_FLANGE, DISC, MAGNETO_FLANGE = (-92.0, -82.0), (-82.0, -71.0), (-71.0, -60.0)
 ROTOR, GEARS, FINGER, PLATE, CAM = (-40.0, -6.0), (10.0, 18.0), (27.0, 31.0), (56.0, 59.0), (63.0, 71.0)
-"""Where the parts lie along the shaft [mm]."""
+"""Places of the parts along the shaft [mm]."""
 
 DISC_RADIUS, ROTOR_RADIUS, CAM_RADIUS, FINGER_RADIUS = 18.0, 17.0, 9.0, 17.0
 AXLES = 25.0
@@ -64,7 +64,7 @@ def rotor_turns_per_crank_turn(state: BenchState) -> float:
 
 
 def angles_of(state: BenchState) -> Angles:
-    """Where everything that turns stands, each part by its own ratio."""
+    """Return where everything that turns stands, each part by its own ratio."""
     magneto, now = state.magneto, pose(state)
     sense, rotor = breaker_end_sense(magneto), now.turns_deg["rotor"]
     twice = 2.0 * rotor_turns_per_crank_turn(state)
@@ -149,4 +149,4 @@ PART_NAMES = {
     "shaft": marked("shaft"),
     "timing-window": marked("timing window"),
 }
-"""What the parts of section and cut are called when they are pointed at."""
+"""Names of the parts of section and cut for whoever points at them."""

@@ -1,4 +1,4 @@
-"""What turns in the shaft's section, drawn for one instant: coupling, rotor, gears, finger, window, cam."""
+"""Turning parts of the shaft's section, drawn for one instant: coupling, rotor, gears, finger, window, cam."""
 
 from __future__ import annotations
 
@@ -176,7 +176,7 @@ class Moving:
 
 
 WINDOW = (20.0, 41.0, 50.0, 57.5)
-"""Where the view into the timing window is drawn [mm]: left, right, bottom, top."""
+"""Frame of the view into the timing window [mm]: left, right, bottom, top."""
 _WINDOW_SCALE = 0.45
 """Millimetres of that view for each degree of the gear."""
 

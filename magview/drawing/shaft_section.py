@@ -184,7 +184,7 @@ class NameBelow:
 
     text: str
     x: float
-    """Where the part is along the shaft [mm]."""
+    """Place of the part along the shaft [mm]."""
     y: float
     """Down to where the leader comes up [mm]."""
     row: int

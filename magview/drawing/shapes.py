@@ -24,7 +24,7 @@ class Shape:
     part: str
     """Name of the part, in words of the trade; empty for plain decoration."""
     group: str
-    """What it moves with; see the picture's groups."""
+    """Group that it moves with; see the picture's groups."""
     material: str
     outlines: tuple[Array, ...]
     filled: bool = True

@@ -94,7 +94,7 @@ def _ticks(state: BenchState, frame: Frame, rim_mm: float) -> str:
 
 
 class Places:
-    """Where groups stand: each turned about its own origin, then carried by its parent."""
+    """Places of groups: each turned about its own origin, then carried by its parent."""
 
     def __init__(
         self,

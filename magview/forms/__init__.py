@@ -1,4 +1,4 @@
-"""What people type into a form, for any model's field: read, written back, refused in one sentence.
+"""Forms for any model: text that people type into a field, read, written back, refused in one sentence.
 
 Here: `Entry`, one field as it is asked for, derived from its model (`spec/fields.py`) and from nothing else; reading
 and writing what is typed; limits in words; `draft.py`, values that may be missing or wrong, of which nothing is lost.

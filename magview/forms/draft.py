@@ -94,7 +94,7 @@ def values_of(model: type[Model], data: dict[str, Any]) -> dict[str, Value]:
 
 
 def refused(model: type[Model], values: Values, data: dict[str, Any]) -> dict[str, str]:
-    """Why entries cannot be as they are, one sentence each: what could not be read, and what the model refuses."""
+    """Say why entries cannot be as they are, a sentence each: what could not be read, and what the model refuses."""
     shown = asked(model, values)
     found = dict(_not_read(shown, values))
     for place, sentence in refusals(model, data):
@@ -186,7 +186,7 @@ def labelled(model: type[BaseModel], sentence: str) -> str:
 
 
 def _labels(model: type[BaseModel], path: str) -> list[str]:
-    """What each step of a path is called, lists counted from 1; nothing for what is no path of the model."""
+    """Label each step of a path, lists counted from 1; nothing for what is no path of the model."""
     found, here = [], [model]
     for step in path.split("."):
         name, _, place = step.partition("[")

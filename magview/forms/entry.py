@@ -21,7 +21,7 @@ MAX_LINE = 200
 
 
 class Kind(Enum):
-    """What an entry takes."""
+    """Kind of value that an entry takes."""
 
     LINE = auto()
     TEXT = auto()
@@ -43,7 +43,7 @@ NUMERIC = (Kind.NUMBER, Kind.WHOLE, Kind.NUMBERS, Kind.WHOLES)
 LISTS = (Kind.NUMBERS, Kind.WHOLES)
 
 Value = float | int | bool | str | tuple[float, ...]
-"""What a draft holds for an entry. Text where a number belongs is text that could not be read; it is kept."""
+"""Value that a draft holds for an entry. Text where a number belongs could not be read; it is kept."""
 
 
 @dataclass(frozen=True)
@@ -70,22 +70,22 @@ class Entry:
 
     @property
     def end(self) -> int | None:
-        """Which end of a range it is; None where it is no range."""
+        """Return the end of a range it is; None where it is no range."""
         return int(self.path[-2]) if self.path.endswith("]") else None
 
     @property
     def label(self) -> str:
-        """What it is called."""
+        """Name for people."""
         return tr(self.about.label or self.name)
 
     @property
     def meaning(self) -> str:
-        """What it is, one sentence; nothing where the label says it."""
+        """Meaning in one sentence; nothing where the label says it."""
         return tr(self.about.meaning) if self.about.meaning else ""
 
     @property
     def rule(self) -> str:
-        """What is allowed and why, one sentence."""
+        """Limits and the reason for them, in one sentence."""
         return tr(self.about.rule) if self.about.rule else ""
 
     @property
@@ -110,7 +110,7 @@ class Entry:
 
     @cached_property
     def kind(self) -> Kind:
-        """What it takes."""
+        """Kind of value that it takes."""
         return _kind(self.about)
 
     @property
@@ -130,7 +130,7 @@ class Entry:
 
     @property
     def row(self) -> type[BaseModel] | None:
-        """What one row of a table is; None for what is no table."""
+        """Model of one row of a table; None for what is no table."""
         return self.about.item if self.kind is Kind.ROWS else None
 
 

@@ -53,7 +53,7 @@ def read(entry: Entry, text: str, inches: bool = False) -> Value | None:
 
 
 def _reader(entry: Entry, inches: bool) -> Callable[[str], float]:
-    """What reads one number of an entry."""
+    """Return the function that reads one number of an entry."""
     if entry.is_length:
         read_one: Callable[[str], float] = partial(parse_length_mm, default_unit="in" if inches else "mm")
     elif entry.quantity.sign is Sign.BEFORE_TOP:
@@ -187,7 +187,7 @@ def _end(entry: Entry, value: float, inches: bool) -> str:
 
 
 def outside(entry: Entry, value: Any, inches: bool = False) -> str:
-    """Why a number is none that a field takes, one sentence with the unit shown; nothing where it is one."""
+    """Say why a number is none that a field takes, one sentence with the unit shown; nothing where it is one."""
     found = bounds(entry)
     low, high = found.get("ge", found.get("gt")), found.get("le", found.get("lt"))
     if not isinstance(value, float | int) or isinstance(value, bool) or low is None or high is None:

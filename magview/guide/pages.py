@@ -33,7 +33,7 @@ class Section:
 
     @property
     def address(self) -> str:
-        """Where it is: ``page`` or ``page#anchor``."""
+        """Address: ``page`` or ``page#anchor``."""
         return f"{self.page}#{self.anchor}" if self.anchor else self.page
 
 

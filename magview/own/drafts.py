@@ -32,7 +32,7 @@ Item = Magneto | Engine | Installation
 
 @dataclass(frozen=True)
 class Note:
-    """Where a value comes from."""
+    """Origin of a value."""
 
     origin: Origin | None = None
     text: str = ""
@@ -52,7 +52,7 @@ class Draft:
     """Short name of the shipped file it was begun from."""
 
     def note(self, entry: Entry) -> Note:
-        """Where an entry's value comes from."""
+        """Return where an entry's value comes from."""
         return self.notes.get(entry.field, NO_NOTE)
 
 
@@ -88,7 +88,7 @@ class Checked:
     missing: tuple[str, ...]
     """Entries that must be given yet, in the order they are asked."""
     refused: Mapping[str, str]
-    """Why an entry cannot be as it is: one sentence each."""
+    """Reasons why entries cannot be as they are: one sentence each."""
     sourceless: int
     """Values whose source is not noted."""
 

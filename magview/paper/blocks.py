@@ -1,4 +1,4 @@
-"""What a document is made of: headings, paragraphs, tables, pictures, lists and lines to write on."""
+"""Blocks of a document: headings, paragraphs, tables, pictures, lists and lines to write on."""
 
 from __future__ import annotations
 
@@ -15,7 +15,7 @@ BOX = "☐"
 """A box to tick, within words."""
 
 Style = Literal["strong", "em", "i", "code", "sub", "sup"]
-"""How letters look, by the names of HTML."""
+"""Look of letters, by the names of HTML."""
 
 
 @dataclass(frozen=True)
@@ -53,9 +53,9 @@ class Heading:
     text: Words
     level: int = 2
     mark: str = ""
-    """What stands at its right: the state of a stage."""
+    """Words at its right: the state of a stage."""
     anchor: str = ""
-    """What links and contents call it."""
+    """Name that links and contents use."""
 
 
 ParagraphKind = Literal["plain", "small", "note", "caution", "warning", "formula", "code"]
@@ -102,7 +102,7 @@ class Picture:
     png: Path | None = None
     caption: str = ""
     told: str = ""
-    """What a PNG shows, for those who do not see it; an SVG brings its own title."""
+    """Description of a PNG for those who do not see it; an SVG brings its own title."""
 
 
 @dataclass(frozen=True)
@@ -135,7 +135,7 @@ class Contents:
 
 @dataclass(frozen=True)
 class NewPage:
-    """What follows begins on a page of its own."""
+    """Break of the page: the next block begins on a new one."""
 
 
 Block = Heading | Paragraph | Items | Table | Pictures | SignatureLines | WriteLines | Contents | NewPage
@@ -147,7 +147,7 @@ class Document:
 
     title: str
     foot: str
-    """What stands at the foot of every page, before its number."""
+    """Words at the foot of every page, before its number."""
     blocks: tuple[Block, ...]
     size: PaperSize = "a4"
     setting: Literal["form", "book"] = "form"
