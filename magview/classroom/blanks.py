@@ -36,7 +36,7 @@ class Blanks:
     rows: tuple[tuple[str | Cell, ...], ...]
     weights: tuple[float, ...]
     note: str = ""
-    """How it is read."""
+    """Way of reading it."""
 
     @property
     def answers(self) -> list[str]:
@@ -164,7 +164,7 @@ def offset_side(mm: float) -> int:
 
 
 def offset_words(mm: float) -> str:
-    """Where the straightedge stands as the contacts open, from its mark [mm]; positive is past it."""
+    """Return where the straightedge stands as the contacts open, from its mark [mm]; positive is past it."""
     if not math.isfinite(mm):
         return tr("never opens")
     if offset_side(mm) == 0:
@@ -179,7 +179,7 @@ def both_units(mm: float) -> str:
 
 
 def offsets_mm(room: Practice) -> list[float]:
-    """Where the straightedge stands from its mark as each lobe opens the contacts [mm]; positive is past it."""
+    """Distances of the straightedge from its mark as each lobe opens the contacts [mm]; positive is past it."""
     magneto = room.bench.magneto
     turn = [e * magneto.cam.turns_per_rotor_turn for e in true_readings(room.bench).e_gap_error_deg.tolist()]
     return [magneto.marks.radius_mm * math.tan(math.radians(t)) if math.isfinite(t) else math.nan for t in turn]
@@ -271,7 +271,7 @@ def _firing(exercise: Exercise, room: Practice) -> Blanks:
 
 
 def _teeth(exercise: Exercise, room: Practice, side: Side) -> Iterator[tuple[str | Cell, ...]]:
-    """How far flange and disc are moved, once the contacts open at the E-gap."""
+    """Ask for the moves of flange and disc, once the contacts open at the E-gap."""
     move = teeth_wanted(room.bench)
     magneto, drive = tr("Magneto flange moved on the disc"), tr("Disc moved on the drive flange")
     if exercise.both_sides and side == "left":

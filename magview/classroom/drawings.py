@@ -159,7 +159,7 @@ def _crank(state: BenchState) -> tuple[float, str, Tips]:
 
 
 def drive_anchors() -> dict[str, tuple[str, Point]]:
-    """Where the names of the coupling's parts point: part → (group, point [mm])."""
+    """Return where the names of the coupling's parts point: part → (group, point [mm])."""
     return {
         "drive flange": ("flange", polar_point((DISC_OUT_MM + DRIVE_MM) / 2 + 1.0, 290.0)),
         "disc": ("disc", polar_point((DISC_IN_MM + DISC_OUT_MM) / 2, 70.0)),
@@ -169,7 +169,7 @@ def drive_anchors() -> dict[str, tuple[str, Point]]:
 
 
 def crank_anchors(engine: Engine, crank_at_deg: float) -> dict[str, tuple[str, Point]]:
-    """Where the names of the crank's parts point, the crank at an angle [crank deg]: part → (group, point [mm])."""
+    """Points of the names of the crank's parts, the crank at an angle [crank deg]: part → (group, point [mm])."""
     shown, now = crank_end(engine), crank_pose(engine, crank_at_deg)
     unit, right = shown.unit_mm, shown.box[2]
     return {

@@ -114,7 +114,7 @@ def new_token() -> str:
 
 
 def file_name(attempt: Attempt, number: int, pupil: str, at: datetime, token: str) -> str:
-    """Who, what, when, and the token: the name under which an attempt is handed in."""
+    """Return who, what, when, and the token: the name under which an attempt is handed in."""
     what = f"{number}-{_plain(attempt.exercise.name)}"
     return f"{_plain(pupil)}_{what}_{at.astimezone():%Y%m%d-%H%M%S}_{token}{ENDING}"
 

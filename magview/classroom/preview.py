@@ -28,7 +28,7 @@ _NEEDED = {
 
 
 def preview_html(exercise: Exercise, seed: int) -> str:
-    """What is hidden for a seed, and what the pupil is told, as HTML. Raises SpecError for faults that the magneto
+    """HTML of what is hidden for a seed and what the pupil is told. Raises SpecError for faults that the magneto
     cannot have."""
     room = begin(exercise, seed)
     hidden = []

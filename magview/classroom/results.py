@@ -61,7 +61,7 @@ class StepResult:
     goal: GoalKind
     reading: Written | None
     side: Side | None
-    """Where there are two magnetos."""
+    """Side of the magneto, where there are two."""
     weight: float
     got: float
     error: Error | None
@@ -113,7 +113,7 @@ class Result:
     """Id of the work drawn and marked, `sets.work_id`."""
     seed: int = 0
     at: str = ""
-    """When it was handed in, ISO 8601."""
+    """Time of handing in, ISO 8601."""
     version: str = ""
     percent: float = 0.0
     passed: bool = False
@@ -278,7 +278,7 @@ def _found(exercise: Exercise, seed: int, rows: tuple[MarkingRow, ...]) -> list[
                 and wanted in (now.goal.goal, now.goal.reading)
                 and (now.side == fault.side or fault.kind == "disc-zero")
             ]
-            # What is in order as found, small as the fault was drawn, leaves nothing to deal with.
+            # A part in order as found, small as the fault was drawn, leaves nothing to deal with.
             about = [(was, now) for was, now in about if was.judged is not None and not was.judged.right]
             if about:
                 shown = any(now.judged is not None and now.judged.right for _, now in about)

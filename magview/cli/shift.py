@@ -217,7 +217,7 @@ def _before_top(reading: PairReading) -> bool:
 
 
 def _reading_text(words: str, reading: PairReading, name: str | None = None) -> str:
-    """Where it fires and should: angles alone where both are before top dead centre, else each with its side."""
+    """Say where it fires and should: angles alone where both are before top dead centre, else each with its side."""
     reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
     if _before_top(reading):
         return tr(words, name=name, reads=reads, wanted=wanted)

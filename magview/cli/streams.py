@@ -20,7 +20,7 @@ if TYPE_CHECKING:  # commands without paper do not wait for it
 
 
 def words_stream(*outputs: str | None, json_wanted: bool = False) -> TextIO:
-    """Where a command's words go: standard error when one of its outputs is `-`, else standard output.
+    """Return where a command's words go: standard error when one of its outputs is `-`, else standard output.
 
     Raises SpecError where two things would go to standard output.
     """

@@ -12,7 +12,7 @@ from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, stage_of
 
 
 class DangerKind(Enum):
-    """A kind of danger."""
+    """Danger that cautions and stages are sorted by."""
 
     LIVE = "live"
     OTHER_LIVE = "other-live"

@@ -14,7 +14,7 @@ from magview.physics.engine.lamp import Explanation, Foretold, explain, lamp_aft
 from magview.spec.magneto import Magneto
 
 READ_TWICE_DEG = 0.5
-"""How far lamp and disc read by hand may be out [crank deg] (common practice)."""
+"""Error of lamp and disc read by hand, to either side [crank deg] (common practice)."""
 
 OPENING_BY_HAND_DEG = 1.96 * 0.5 / 3**0.5
 """Expanded uncertainty of one opening by rule and straightedge, evenly likely within 0.5° [rotor deg]
@@ -50,7 +50,7 @@ def dead_centre_deg(job: Job) -> float | None:
 
 
 def link_rod_deg(job: Job) -> float | None:
-    """How much of the disc's reading at top dead centre is the link rod's correction [deg]; None without one."""
+    """Correction of the disc's reading at top dead centre for the link rod [deg]; None without one."""
     first, second = job.dead_centre.first_stop_deg, job.dead_centre.second_stop_deg
     if job.installation is None or first is None or second is None or dead_centre_deg(job) is None:
         return None
@@ -85,7 +85,7 @@ def timing_difference_deg(job: Job) -> float | None:
 
 
 def drop_difference_rpm(job: Job) -> float | None:
-    """How far the two drops differ [rpm], ≥ 0; None unless both were read."""
+    """Difference of the two drops [rpm], ≥ 0; None unless both were read."""
     left, right = job.ground_run.drop_left_rpm, job.ground_run.drop_right_rpm
     return None if left is None or right is None else abs(left - right)
 
@@ -101,9 +101,9 @@ class LampDue:
     reads_btdc_deg: float
     """Both as the disc says, uncorrected [crank deg BTDC]."""
     opening_change_deg: float
-    """How much later the contacts open than when the lamp was read before [rotor deg]."""
+    """Delay of the opening since the lamp was read before [rotor deg]."""
     slack_deg: float
-    """How far the two may be apart [crank deg]."""
+    """Largest difference of the two [crank deg]."""
 
     @property
     def contradicts(self) -> bool:
@@ -112,7 +112,7 @@ class LampDue:
 
 
 def opening_error_deg(job: Job, setting: Setting) -> float | None:
-    """How late the contacts open [rotor deg]: as read, or else by the straightedge at the rim; None if neither."""
+    """Lateness of the opening [rotor deg]: as read, or else by the straightedge at the rim; None if neither."""
     if setting.opening_error_deg is not None:
         return setting.opening_error_deg
     magneto, offset = job.described, setting.mark_offset_mm
@@ -120,7 +120,7 @@ def opening_error_deg(job: Job, setting: Setting) -> float | None:
 
 
 def opening_limit_deg(job: Job) -> float | None:
-    """How far an opening may be from its place [rotor deg]: the tolerance at the rim, at the marks' radius."""
+    """Tolerance of an opening [rotor deg]: the tolerance at the rim, at the marks' radius."""
     magneto, tolerance = job.described, job.limits.mark_tolerance_mm
     return None if magneto is None or tolerance is None else _at_the_rotor_deg(magneto, tolerance)
 
@@ -131,7 +131,7 @@ def _at_the_rotor_deg(magneto: Magneto, offset_mm: float) -> float:
 
 
 def opening_change_deg(job: Job) -> float | None:
-    """How much later the contacts open as left than as found [rotor deg]; None where either was not read."""
+    """Delay of the opening as left against as found [rotor deg]; None where either was not read."""
     found, left = opening_error_deg(job, job.as_found), opening_error_deg(job, job.internal_timing)
     return None if found is None or left is None else left - found
 
@@ -184,7 +184,7 @@ def both_contradict(job: Job) -> LampDue | None:
 
 
 def _slack_deg(job: Job) -> float:
-    """How far what the lamp should read and what it reads may be apart [crank deg].
+    """Largest difference of what the lamp should read and what it reads [crank deg].
 
     Two readings of the lamp and two of the opening, each with the uncertainty stated on the sheet; where none is
     stated, as the lamp's on the bench, and the opening's by rule and straightedge.

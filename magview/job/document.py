@@ -38,7 +38,7 @@ STATEMENT = marked(
 )
 
 POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked("single")}
-"""Where a magneto sits, in words."""
+"""Sides of the magnetos, in words."""
 
 
 def document(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> Document:

@@ -30,7 +30,7 @@ class DriftReading:
     left: Callable[[Job], float | None]
     limits: Callable[[Job], tuple[float, float] | None]
     usual: float
-    """How far one reading may be out to either side, where the sheet does not say [its unit]."""
+    """Half-width of one reading where the sheet does not say [its unit]."""
     stated: Callable[[Job], float | None]
     """The same as the sheet says."""
     title: str
@@ -38,7 +38,7 @@ class DriftReading:
     moved: str
     may_leave: str
     may_have_left: str
-    """Where the last readings do not even say surely that it is within its limits."""
+    """True where the last readings do not even say surely that it is within its limits."""
     words: Callable[[float | None], str]
     """A value, and…"""
     change_words: Callable[[float | None], str]
@@ -139,7 +139,7 @@ class DriftLine:
     fit: StraightLine
     """Slope common to all settings, level of the last one."""
     last_h: float
-    """When it was last read [h]."""
+    """Hours at which it was last read [h]."""
     factor: float
     """Coverage factor of the intervals (Student's t)."""
     reading_u: float
@@ -164,7 +164,7 @@ class DriftLine:
 
 
 def half_width(job: Job, of: DriftReading) -> float:
-    """How far a sheet's readings may be out to either side [mm or deg]: as it says, else as is usual."""
+    """Half-width of a sheet's readings [mm or deg]: as it says, else as is usual."""
     stated = of.stated(job)
     return of.usual if stated is None else stated
 

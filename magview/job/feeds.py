@@ -1,4 +1,4 @@
-"""What the bench, the planner, the trials and the uncertainty have for the job sheet: one action each."""
+"""Values from bench, planner, trials and uncertainty for the job sheet: one action each."""
 
 from __future__ import annotations
 
@@ -20,7 +20,7 @@ from magview.spec.language import marked, tr
 
 
 class Source(Protocol):
-    """What the workbench can be asked for."""
+    """Workbench as the job sheet sees it."""
 
     @property
     def state(self) -> BenchState:
@@ -34,7 +34,7 @@ class Source(Protocol):
 
     @property
     def outcomes(self) -> Sequence[Outcome]:
-        """How sure the last measurement is; empty where none was judged."""
+        """Outcomes of the last measurement; empty where none was judged."""
         ...
 
     @property
@@ -65,7 +65,7 @@ class Feed:
 
     @property
     def words(self) -> str:
-        """What it is called."""
+        """Name for people."""
         return tr(self.title)
 
 

@@ -47,7 +47,7 @@ class Verdict:
 
 @dataclass(frozen=True)
 class Progress:
-    """How far a sheet has come."""
+    """Progress of a sheet through its stages."""
 
     open: tuple[str, ...]
     """Stages neither done nor skipped."""
@@ -74,7 +74,7 @@ class Progress:
 
 
 def progress(job: Job) -> Progress:
-    """How far a sheet has come."""
+    """Progress of a sheet through its stages."""
     done = [name for name in STAGES if stage_of(job, name).state == "done"]
     lacking = {name: missing(job, name) for name in done}
     if not signed_earlier(job):

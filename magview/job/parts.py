@@ -128,14 +128,14 @@ class Limits(Model):
 
 
 class NextCheck(Model):
-    """When the magneto is to be looked at again."""
+    """Time at which the magneto is to be looked at again."""
 
     hours_h: Hours | None = may_say(marked("At magneto hours"), marked("Hours of the magneto at the next check."))
     day: Day = may_say(marked("Or on"), marked("Day of the next check."), "")
 
 
 class ReadingErrors(Model):
-    """How far one reading may be out to either side, by whoever takes it. Left out: see `drift_line.half_width`."""
+    """Half-widths of readings, by whoever takes them. Left out: see `drift_line.half_width`."""
 
     gap_mm: Annotated[float, Field(gt=0.0, le=10.0), Quantity("mm")] | None = may_say(
         marked("Gap by blades, either way"), marked("How far a gap read by blades may be out.")
@@ -193,7 +193,7 @@ class Sure(Model):
 
 
 class Uncertainty(Model):
-    """How sure the readings of a stage are."""
+    """Uncertainty of the readings of a stage."""
 
     opening_error_deg: Annotated[Sure | None, Quantity("°", "rotor", Sign.LATE)] = may_say(
         marked("Opening from the E-gap"), marked("How sure the opening error is.")

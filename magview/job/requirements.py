@@ -66,7 +66,7 @@ def earlier_rules(job: Job) -> tuple[str, ...]:
 
 
 def not_yet(job: Job, name: str) -> str:
-    """Why a stage cannot be marked as done yet, in one sentence; nothing where it can."""
+    """Say why a stage cannot be marked as done yet, in one sentence; nothing where it can."""
     if name in ON_ENGINE and job.cautions.on_bench:
         return tr(
             "“{stage}” is for a magneto on its engine, and this sheet says that it is on a bench: change that at "
@@ -106,7 +106,7 @@ def reason_is_enough(reason: str) -> bool:
 
 
 def skip_refusal(job: Job, name: str, reason: str) -> str:
-    """Why a stage cannot be skipped for this reason, in one sentence; nothing where it can."""
+    """Say why a stage cannot be skipped for this reason, in one sentence; nothing where it can."""
     if name in NEVER_SKIPPED:
         return tr(
             "“{stage}” cannot be skipped: what is not made safe and proved can kill, whatever the reason. Do it, or "
@@ -124,7 +124,7 @@ def skip_refusal(job: Job, name: str, reason: str) -> str:
 
 
 def check_refusal(signature: parts.Signature) -> str:
-    """Why an independent check does not count, in a few words; nothing where it does, or none was made."""
+    """Say why an independent check does not count, in a few words; nothing where it does, or none was made."""
     names, licences = (
         [" ".join(text.casefold().split()) for text in pair]
         for pair in (
@@ -146,7 +146,7 @@ def check_refusal(signature: parts.Signature) -> str:
 
 
 def signing_refusal(job: Job, signature: parts.Signature) -> str:
-    """Why a sheet cannot be signed so, in one sentence; nothing where it can."""
+    """Say why a sheet cannot be signed so, in one sentence; nothing where it can."""
     if not signature.who.strip() or not signature.day:
         return tr("a signature takes a name and a date")
     unsafe = [f"“{title_of(name)}”" for name in NEVER_SKIPPED if not whole(job, name)]

@@ -66,7 +66,7 @@ class DeadCentre(Stage):
 
 
 class Setting(Stage):
-    """Where the breaker is set, and what that gives on lobe 1. Positive opening errors and offsets are late."""
+    """Setting of the breaker, and what it gives on lobe 1. Positive opening errors and offsets are late."""
 
     backplate_deg: PlateDeg | None = may_say(marked("Backplate"), marked("Reading of the scale on the backplate."))
     screw_deg: ScrewDeg | None = may_say(
@@ -94,7 +94,7 @@ class Setting(Stage):
 
 
 class BothFire(Stage):
-    """Where both magnetos fire on the engine, and the finger of this one."""
+    """Firing of both magnetos on the engine, and the finger of this one."""
 
     left_btdc_deg: FiringDeg | None = may_say(
         marked("Left fires"), marked("Where the left magneto fires, by lamp and disc.")

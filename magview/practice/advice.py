@@ -23,7 +23,7 @@ from magview.spec.language import marked, tr
 
 @dataclass(frozen=True)
 class Wanted:
-    """Where plate and screw of a magneto belong, and what tightening will add."""
+    """Angles at which plate and screw of a magneto belong, and what tightening will add."""
 
     backplate_deg: float
     screw_deg: float
@@ -179,7 +179,7 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
         path.append(tr(_DECIDE[best(room.exercise, room.seat.faces)], name=name))
     if "opening" in goals or "gap" in goals:
         anew = room.exercise.rules >= 2 and "contacts" in goals and best(room.exercise, room.seat.faces) != "leave"
-        # What the stone takes off and where a new pair comes to stand is not known beforehand.
+        # Nobody knows beforehand what the stone takes off and where a new pair comes to stand.
         path += [tr(ORDERS), tr(_ANEW, name=name)] if anew else _setting(room, name)
     return path
 

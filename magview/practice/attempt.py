@@ -36,7 +36,7 @@ MAX_EVENTS = 10_000
 MAX_NAME = 120
 
 RULES = 2
-"""What follows from an act and what it earns, as a number: raised whenever an attempt could replay or be marked
+"""Version of the rules for acts and marks: raised whenever an attempt could replay or be marked
 otherwise than before. An attempt under earlier rules is shown and never marked again."""
 
 

@@ -22,7 +22,7 @@ PIP_MM = 0.004
 """Least height of a pip."""
 
 STONED_MM = (0.02, 0.04)
-"""How much metal a careful hand with a stone takes off both faces together [mm]."""
+"""Metal that a careful hand with a stone takes off both faces together [mm]."""
 
 Decision = Literal["leave", "dress", "renew"]
 
@@ -48,7 +48,7 @@ _BEST: dict[str, Decision] = {"frosted": "leave", "light": "leave", "mound": "re
 
 
 def faces_found(drawn: str, pip_mm: float) -> Faces:
-    """How the faces look as found: as drawn, else by the pip alone."""
+    """Return the look of the faces as found: as drawn, else by the pip alone."""
     for grade in ("frosted", "light", "mound", "pit"):
         if drawn == grade:
             return grade
@@ -136,7 +136,7 @@ RIGHTLY: dict[tuple[str, Decision], str] = {
     ("mound", "renew"): marked("a mound that stands high ends a pair"),
     ("pit", "renew"): marked("a deep pit ends a pair"),
 }
-"""Why a decision is right."""
+"""Reason why a decision is right."""
 
 WRONGLY: dict[tuple[str, Decision], str] = {
     ("frosted", "dress"): marked("frosted faces are as they should be: the stone took good metal off"),
@@ -148,4 +148,4 @@ WRONGLY: dict[tuple[str, Decision], str] = {
     ("pit", "leave"): marked("a deep pit was left: the pair is renewed"),
     ("pit", "dress"): marked("no stone takes a deep pit out: the pair is renewed"),
 }
-"""Why it is wrong."""
+"""Reason why it is wrong."""

@@ -50,7 +50,7 @@ class Replay:
     """The attempt again, to scrub through."""
 
     times_s: tuple[float, ...]
-    """When each state began; the first, as found, at 0."""
+    """Times at which each state began; the first, as found, at 0."""
     states: tuple[Practice, ...]
 
     def index_at(self, at_s: float) -> int:
@@ -231,7 +231,7 @@ def _of_magneto(first: Practice, left: Practice, side: Side) -> list[Truth]:
 
 
 def _low_lobes(room: Practice, side: Side) -> list[Truth]:
-    """Which cylinders each low lobe fires; nothing where no engine is known."""
+    """Name the cylinders that each low lobe fires; nothing where no engine is known."""
     cam, engine = room.bench.magneto.cam, _engine_of(room.exercise)
     if engine is None:
         return []

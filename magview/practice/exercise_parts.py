@@ -32,7 +32,7 @@ FaultKind = Literal[
     "dry-felt",
 ]
 ContactGrade = Literal["frosted", "light", "mound", "pit"]
-"""How the faces of the contacts are found: dull grey and frosted; light marks, with no deep pit and no high mound;
+"""Look of the contacts' faces as found: dull grey and frosted; light marks, with no deep pit and no high mound;
 a mound that stands well above its face; a deep pit."""
 LeadFault = Literal[
     "sound", "broken", "shorted", "tab", "chafed", "never-opens", "never-closes", "crossed"

@@ -22,7 +22,7 @@ MAX_SEED = 2**53
 """Seeds are whole numbers that every program that reads JSON keeps exactly."""
 
 _UNKNOWN_RESIDUE = 0.4
-"""How far a coupling well timed may miss what is wanted, in its finest steps: half would be a tie."""
+"""Largest miss of a coupling well timed, in its finest steps: half would be a tie."""
 
 
 @dataclass(frozen=True)
@@ -45,7 +45,7 @@ class Drawn:
     rotor_at_neutral: bool = False
     lead: str = "sound"
     contacts: str = ""
-    """How the faces of the contacts look; "" where nothing was drawn of them."""
+    """Look of the contacts' faces; "" where nothing was drawn of them."""
     dry_felt: bool = False
 
 
@@ -204,7 +204,7 @@ def _worn(magneto: Magneto, found: Drawn, tab_told: bool) -> Magneto:
 
 
 def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:
-    """Where plate and screw are found [deg], at the end of their travel if need be.
+    """Return where plate and screw are found [deg], at the end of their travel if need be.
 
     Rounded to a millionth of a degree: what the mathematics library of a machine does to the last bit must not
     make two attempts differ.
@@ -231,7 +231,7 @@ def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:
 
 
 def _rotor(exercise: Exercise, seed: int, side: Side) -> float:
-    """Where the rotor of a magneto off the engine is found [deg]."""
+    """Return where the rotor of a magneto off the engine is found [deg]."""
     poles, place = exercise.unit.poles, exercise.unit.e_gap_deg
     pitch = 360.0 / poles
     turns = whole(seed, 0, poles - 1, side, "rotor", "pole")
@@ -245,7 +245,7 @@ def _rotor(exercise: Exercise, seed: int, side: Side) -> float:
 
 
 def _mounting(exercise: Exercise, seed: int, side: Side, found: Drawn, place_deg: float) -> Mounting:
-    """How the magneto is meshed: timed as wanted within what the coupling can do, and then the faults."""
+    """Mesh the magneto: timed as wanted within what the coupling can do, and then the faults."""
     installation = exercise.installation
     assert installation is not None
     teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn

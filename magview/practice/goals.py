@@ -212,7 +212,7 @@ def _disc(found: Evidence, left: Practice) -> Judged:
 
 
 def timing_error_deg(room: Practice) -> float:
-    """How far the magneto in view fires from where it is wanted [crank deg], positive early; infinite if off."""
+    """Timing error of the magneto in view [crank deg], positive early; infinite if off."""
     engaged = room.bench.engaged
     if engaged is None or not engaged.mounted:
         return math.inf

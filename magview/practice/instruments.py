@@ -89,7 +89,7 @@ def felt(practice: Practice) -> Said:
 
 
 def parallax_mm(practice: Practice) -> float:
-    """How far past its place the edge seems to stand [mm]: an eye behind it sees it further on, one ahead short.
+    """Distance past its place at which the edge seems to stand [mm], above 0 for an eye behind it, below ahead.
 
     The line of sight slopes from the eye through the edge down to the rim, away from the eye.
     """
@@ -97,7 +97,7 @@ def parallax_mm(practice: Practice) -> float:
 
 
 def edge_mm(practice: Practice) -> tuple[float, int] | None:
-    """Where the edge truly seems to stand: past the nearest mark [mm], and that mark's number. None out of sight.
+    """Seeming place of the edge, unread: past the nearest mark [mm], and that mark's number. None out of sight.
 
     Each lobe has its mark, where it should open: evenly spaced, or on a compensated cam each at its own place. For
     marking and for the instrument below; no screen shows it.

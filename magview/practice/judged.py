@@ -1,4 +1,4 @@
-"""How one thing that counts was found."""
+"""Result for one thing that counts."""
 
 from __future__ import annotations
 

@@ -72,7 +72,7 @@ _TABS = {
     "marked": "work", "nuts-tight": "work", "magneto-on": "work", "timing-in-limits": "work",
     "wrote": "notebook",
 }  # fmt: skip
-"""Where lies what brings a condition about; turning is always in view."""
+"""Tab of what brings a condition about; turning is always in view."""
 _ACT_TABS = {
     "try-blades": "tray", "meter-lead": "tray", "meter-terminal": "tray", "meter-switch": "tray",
     "feel-compression": "tray", "turn-disc": "tray",
@@ -81,7 +81,7 @@ _ACT_TABS = {
 
 
 def tabs_of(step: LessonStep) -> tuple[str, ...]:
-    """Where lies what a step needs: "tray", "work" or "notebook", each once, in this order."""
+    """Return the tabs that a step needs: "tray", "work" or "notebook", each once, in this order."""
     found = set()
     for until in step.until:
         if until.that == "act":

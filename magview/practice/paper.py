@@ -219,7 +219,7 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
 
 
 _ARCS_DEG = (50.0, 60.0, 70.0, 80.0)
-"""How far apart stop readings usually lie."""
+"""Usual distance between stop readings."""
 
 
 def link_rod_words(engine: Engine) -> str:

@@ -32,7 +32,7 @@ lobe [mm], firing before top dead centre [crank deg], what the disc reads at top
 switch lead was found to be, anything else in words, and that new contacts are to be looked at after running in."""
 
 Faces = Literal["frosted", "light", "mound", "pit", "dressed", "new"]
-"""How the faces of the contacts look: as found, or what hands have made of them."""
+"""Look of the contacts' faces: as found, or what hands have made of them."""
 
 
 SafeThing = Literal["fuel", "mixture", "throttle", "leads"]
@@ -41,7 +41,7 @@ SAFE_THINGS: tuple[SafeThing, ...] = get_args(SafeThing)
 
 
 class Feel(StrEnum):
-    """How blades feel between the contacts, in the words of files and rules; `tr` reads it out."""
+    """Feel of blades between the contacts, in the words of files and rules; `tr` reads it out."""
 
     GO = marked("go")
     DRAG = marked("drag")
@@ -53,7 +53,7 @@ class Seat:
     """Acts of hands on one magneto beyond those that the bench knows."""
 
     plate_turned_deg: float = 0.0
-    """How far hands have turned the backplate since it was found, and…"""
+    """Angle by which hands have turned the backplate since it was found, and…"""
     screw_turned_deg: float = 0.0
     """…the contact screw: what tightening carried it along is not among it."""
     nuts_tight: bool = True
@@ -63,7 +63,7 @@ class Seat:
     """A pin through the flange holds the rotor."""
     faces: Faces = "frosted"
     felt_dry: bool = False
-    """How the felt that oils the cam was found."""
+    """State in which the felt that oils the cam was found."""
     oil_drops: int = 0
     """Drops of oil given to it since."""
     coil_off: bool = False
@@ -161,7 +161,7 @@ class Practice:
     disc_error_deg: float = 0.0
     """Reading of the crank disc at No. 1's top dead centre [crank deg]; hidden until found."""
     stop_reach_deg: float = 30.0
-    """How far from top dead centre the piston meets the stop [crank deg]."""
+    """Angle from top dead centre at which the piston meets the stop [crank deg]."""
     stop_fitted: bool = False
     chocked: bool = False
     plugs_out: bool = False
@@ -300,7 +300,7 @@ def true_circuit(bench: BenchState) -> Circuit:
 
 
 def true_firing_deg(bench: BenchState) -> float:
-    """Where the magneto in view fires the timing cylinder [crank deg BTDC], −360…360; NaN if it never opens."""
+    """Firing of the timing cylinder by the magneto in view [crank deg BTDC], −360…360; NaN if it never opens."""
     engaged = bench.engaged
     assert engaged is not None
     phase = engaged.mounting.phase_deg + shift_deg(engaged, engaged.side)

@@ -1,4 +1,4 @@
-"""How a hand turns rotor and propeller: play taken up, the piston's stop, and stopping when something is seen."""
+"""Turning rotor and propeller by hand: play taken up, the piston's stop, and stopping when something is seen."""
 
 from __future__ import annotations
 
@@ -210,5 +210,5 @@ def _free_arc(practice: Practice, engaged: Engaged, crank: float) -> tuple[float
 
 @lru_cache(maxsize=256)
 def _reach(engine: Engine, reach_deg: float) -> tuple[float, float]:
-    """Where the piston meets the stop after and before top dead centre [crank deg], at one and the same drop."""
+    """Angles at which the piston meets the stop after and before top dead centre [crank deg], at the same drop."""
     return stop_reach_deg(engine, reach_deg)
