@@ -7,6 +7,7 @@ import pkgutil
 import re
 import subprocess
 import sys
+from collections.abc import Iterator
 from graphlib import TopologicalSorter
 from pathlib import Path
 
@@ -69,7 +70,7 @@ def imports(path: Path, known: set[str]) -> set[str]:
 
 
 def test_no_module_imports_itself_by_way_of_others():
-    """What is imported for the type checker alone counts, too."""
+    """Imports for the type checker alone count, too."""
     root = Path(magview.__path__[0])
     files = {".".join(("magview", *p.relative_to(root).with_suffix("").parts)): p for p in root.rglob("*.py")}
     files = {name.removesuffix(".__init__"): path for name, path in files.items()}
@@ -80,10 +81,25 @@ def test_no_module_imports_itself_by_way_of_others():
 
 @pytest.mark.parametrize("room", sorted(p.parent for p in Path(magview.__path__[0]).rglob("*/__init__.py")), ids=str)
 def test_every_room_has_its_sign(room):
-    """What lives there and where to begin reading; what it names exists."""
+    """It says what lives there and where to begin reading; files that it names exist."""
     sign = ast.get_docstring(ast.parse((room / "__init__.py").read_text(encoding="utf-8"))) or ""
     (begin,) = re.findall(r"Begin\s+reading in\s+`([\w/]+\.py)`", sign)
     assert (room / begin).exists()
+
+
+def docstrings(path: Path) -> Iterator[tuple[int, str]]:
+    """Strings that stand alone as statements, with their lines: docstrings, and those below names."""
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant) and isinstance(node.value.value, str):
+            yield node.lineno, node.value.value
+
+
+def test_docstrings_begin_with_a_verb_or_a_noun():
+    """As the standard library's do: "Return the gap", "The gap", not "What the gap is"."""
+    told = [(path, line, text) for path in Path(magview.__path__[0]).rglob("*.py") for line, text in docstrings(path)]
+    assert any(text.startswith("Return ") for _, _, text in told)
+    clause = re.compile(r"(What|That|How|Where|Which|When|Why|Who)\b")
+    assert not [f"{path}:{line}: {text[:60]}" for path, line, text in told if clause.match(text)]
 
 
 def test_the_contributors_guide_is_a_map_whose_places_exist():

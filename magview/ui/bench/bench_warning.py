@@ -21,6 +21,6 @@ class BenchWarning(QLabel):
         model.changed.connect(self.show_state)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Show a state."""
+        """Follow the bench to its new state."""
         on_engine = state.engaged is not None and state.engaged.mounted
         self.setVisible(not on_engine and circuit_now(state).live)

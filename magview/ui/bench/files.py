@@ -1,4 +1,4 @@
-"""What the bench does with files: magnetos, installations, tables of the lift, pictures, the tooth-shift plan."""
+"""File actions of the bench: magnetos, installations, tables of the lift, pictures, the tooth-shift plan."""
 
 from __future__ import annotations
 

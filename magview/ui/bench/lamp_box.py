@@ -1,4 +1,4 @@
-"""Where each magneto fires: lamp readings, timing wanted, what is out of tolerance, and the crank."""
+"""Timing of each magneto: lamp readings, timing wanted, what is out of tolerance, and the crank."""
 
 from __future__ import annotations
 
@@ -148,7 +148,7 @@ class LampBox(QGroupBox):
             self.wanted[side].show_value(mounting.wanted_btdc_deg)
 
     def _show_warning(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
-        """What stands in the way of timing to the engine."""
+        """Show what stands in the way of timing to the engine."""
         warnings = []
         if not readings(state).within_limits:
             warnings.append(
@@ -172,7 +172,7 @@ class LampBox(QGroupBox):
 
     @staticmethod
     def _of_readings(state: BenchState, engaged: Engaged) -> list[str]:
-        """What is wrong with the readings, of the magneto in view first."""
+        """Say what is wrong with the readings, of the magneto in view first."""
         single = engaged.installation.position == "single"
         sides = SIDES[:1] if single else sorted(SIDES, key=lambda side: side != engaged.side)
         if standing(state, engaged.side) is Standing.OUT_OF_DATE and not single:
@@ -223,7 +223,7 @@ class LampBox(QGroupBox):
         self._enter("right", WantTiming("right", value))
 
     def _enter(self, side: Side, action: Action) -> None:
-        """What is entered for a magneto brings that magneto into view."""
+        """Enter a reading, and bring its magneto into view."""
         engaged = self._model.state.engaged
         if engaged is not None and engaged.side != side:
             self._model.send(ViewSide(side))

@@ -61,7 +61,7 @@ class LeadDiagram(QWidget):
         look.changed.connect(self.update)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Show a state."""
+        """Follow the bench to its new state."""
         self.setAccessibleDescription(lead_words(state)[0])
         self.update()
 
@@ -165,7 +165,7 @@ class LeadPanel(QWidget):
         look.changed.connect(self._show_again)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Show a state."""
+        """Follow the bench to its new state."""
         lead, has_tab = state.lead, state.magneto.grounding_tab is True
         for check, value in (
             (self.switch, lead.switch_on), (self.other, lead.other_on), (self.plug, not lead.plug_in),

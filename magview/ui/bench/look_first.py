@@ -1,4 +1,4 @@
-"""What is looked at before teeth are planned: questions with a tick each, and the reading that is to be confirmed."""
+"""Checks before teeth are planned: questions with a tick each, and the reading that is to be confirmed."""
 
 from __future__ import annotations
 

@@ -36,7 +36,7 @@ class Pictured(Protocol):
 
 
 class BenchMenus(PictureMenuMaker):
-    """What hangs in the menu bar and stands in the bar while the bench is in front, and follows the state."""
+    """Menus and tools of the bench while it is in front; they follow the state."""
 
     own_wanted = Signal()
     plots_wanted = Signal(bool)

@@ -134,7 +134,7 @@ class BenchPage(Page):
         self._emphasise()
 
     def furnishing(self) -> Iterator[None]:
-        """What comes after the pictures, in steps that nobody waits for."""
+        """Build what comes after the pictures, in steps that nobody waits for."""
         from magview.ui.bench.files import BenchFiles
 
         files = self._files = BenchFiles(self, self.model, self.look, lambda: self.timing.chosen_move())
@@ -210,7 +210,7 @@ class BenchPage(Page):
 
     @property
     def files(self) -> BenchFiles:
-        """What is done with files."""
+        """File actions."""
         assert self._files is not None
         return self._files
 
@@ -231,7 +231,7 @@ class BenchPage(Page):
 
     @property
     def judging(self) -> Judging:
-        """What is known of how sure the setting is; panel and plot share it."""
+        """Judgement of how sure the setting is; panel and plot share it."""
         if self._judging is None:
             from magview.ui.plots.judging import Judging
 
@@ -291,7 +291,7 @@ class BenchPage(Page):
             self._autosave.forget()
 
     def given_away(self) -> Autosave | None:
-        """What keeps the bench, for a page that takes this one's place."""
+        """Return what keeps the bench, for a page that takes this one's place."""
         autosave, self._autosave = self._autosave, None
         return autosave
 
@@ -328,7 +328,7 @@ class BenchPage(Page):
 
     @property
     def _width_left(self) -> int:
-        """What the calculators leave of the width; before they come, what they will leave."""
+        """Width that the calculators leave; before they come, that they will leave."""
         panel = 0 if self._projecting else max(self.tabs.minimumSizeHint().width(), self.tabs.minimumWidth())
         return max(0, self.split.width() - panel)
 
@@ -381,7 +381,7 @@ class BenchPage(Page):
         self._make_room()
 
     def _make_room(self) -> None:
-        """Which pictures the page in front needs; the plots take the room of the row, then of all pictures."""
+        """Show the pictures that the page in front needs; plots take the room of the row, then of all pictures."""
         if self.filling is not None and self.filling.shown:
             self.filling.arrange()
             return

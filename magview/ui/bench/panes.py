@@ -1,4 +1,4 @@
-"""Which calculators there are beside the pictures, each imported when it is first seen."""
+"""Calculators beside the pictures, each imported when it is first seen."""
 
 from __future__ import annotations
 
@@ -40,14 +40,14 @@ def lead_panel(model: BenchModel, look: Look) -> LeadPanel:
 
 
 def trials_panel(model: BenchModel, look: Look) -> TrialsPanel:
-    """Trials."""
+    """Panel for trials of settings, and advice on the next."""
     from magview.ui.bench.trials_panel import TrialsPanel
 
     return TrialsPanel(model, look)
 
 
 def uncertainty_panel(model: BenchModel, look: Look, judging: Judging) -> UncertaintyPanel:
-    """How sure the setting is."""
+    """Panel that judges how sure the setting is."""
     from magview.ui.bench.uncertainty_panel import UncertaintyPanel
 
     return UncertaintyPanel(model, look, judging)

@@ -61,7 +61,7 @@ class BenchPlace(Place):
 
     @property
     def kept_in(self) -> Path | None:
-        """Where the program keeps what it finds again."""
+        """Return the folder for what the program finds again."""
         return self._folder
 
     def _put(self, item: object) -> None:

@@ -66,7 +66,7 @@ class PlanBox(QGroupBox):
         self._pointed: int | None = None
         """The row the pointer was moved over and still is on."""
         self._pointer: QPointF | None = None
-        """Where on the screen the pointer last was [px]."""
+        """Last place of the pointer on the screen [px]."""
         column = QVBoxLayout(self)
         self.verdict = QLabel()
         self.verdict.setWordWrap(True)
@@ -238,7 +238,7 @@ class PlanBox(QGroupBox):
             self.previewed.emit(self.chosen if self._steps else None)
 
     def forget_pointer(self) -> None:
-        """What the pointer was over has moved away from under it, or is hidden."""
+        """Forget what the pointer was over: it has moved away from under it, or is hidden."""
         if self._pointed is not None:
             self._pointed = None
             self._tell()

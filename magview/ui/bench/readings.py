@@ -1,4 +1,4 @@
-"""What other places may ask of the bench: its state and what stands on its pages, built when it is asked."""
+"""Readings of the bench for other places: its state and what stands on its pages, built when asked."""
 
 from __future__ import annotations
 
@@ -38,7 +38,7 @@ class BenchReadings:
 
     @property
     def outcomes(self) -> Sequence[Outcome]:
-        """How sure the measurement on the Uncertainty page is."""
+        """Outcomes of the measurement on the Uncertainty page."""
         assert self._uncertainty is not None
         return self._page.judging.outcomes
 

@@ -140,7 +140,7 @@ class SettingPanel(QWidget):
         form.addRow(tr("Go"), go)
         form.addRow(tr("Turn"), self._build_run())
         self.rotor.entered.connect(self._rotor_entered)
-        # What the field began with, typed all the same, is set as much as anything else.
+        # The value that the field began with, typed all the same, is set as much as anything else.
         for signal in (self.plate.entered, self.plate.confirmed):
             signal.connect(self._plate_entered)
         for signal in (self.screw.entered, self.screw.confirmed):
@@ -233,7 +233,7 @@ class SettingPanel(QWidget):
     # -------------------------------------------------------------- showing
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Show a state."""
+        """Follow the bench to its new state."""
         if old is not None and not same_but_worn(old.magneto, state.magneto):
             self._placed(state)
         self.rotor.show_value(state.rotor_deg)
@@ -353,7 +353,7 @@ class SettingPanel(QWidget):
         self.advice.show_steps(steps, "" if steps else advised_words(state, self._advised))
 
     def _show_lamp(self, state: BenchState) -> None:
-        """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""
+        """Show what setting the contacts does to the lamp's reading: said here too, where it is done."""
         engaged = state.engaged
         old = engaged is not None and standing(state, engaged.side) is Standing.OUT_OF_DATE
         self.lamp.setText(standing_words(state, engaged.side) if engaged is not None and old else "")

@@ -123,7 +123,7 @@ class TimingPanel(QWidget):
         self.plan.forget_pointer()
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
-        """Show a state."""
+        """Follow the bench to its new state."""
         engaged = state.engaged
         self.none.setVisible(engaged is None)
         for box in self._boxes:

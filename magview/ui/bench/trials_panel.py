@@ -46,8 +46,8 @@ _SCALES = {
     ScaleKind.MARKS: marked("Scale marks"),
 }
 _PLATE_READ = {ScaleKind.DEGREES: 0.1, ScaleKind.SLOT: 0.25, ScaleKind.MARKS: 0.25}
-"""How closely the plate is read in each, until somebody says otherwise (common practice): a tenth of a degree, a rule
-to half a millimetre, a quarter of the way between two marks."""
+"""Half-width of the plate's reading in each, until somebody says otherwise (common practice): a tenth of a degree,
+half a millimetre by rule, a quarter of the way between two marks."""
 
 
 class TrialsPanel(QWidget):
@@ -323,7 +323,7 @@ class TrialsPanel(QWidget):
 
     @property
     def advice(self) -> Advice | None:
-        """What the trials so far come to, made now if the bench has changed; None where nothing can be said."""
+        """Advice from the trials so far, made now if the bench has changed; None where nothing can be said."""
         if self._stale:
             self._stale = False
             state = self._model.state

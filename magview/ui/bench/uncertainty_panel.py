@@ -1,4 +1,4 @@
-"""How sure a setting is: readings, instruments, the odds of being within limits, and what would improve them."""
+"""Uncertainty of a setting: readings, instruments, the odds of being within limits, and what would improve them."""
 
 from __future__ import annotations
 

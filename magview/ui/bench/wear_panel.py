@@ -222,7 +222,7 @@ class WearPanel(QWidget):
             return
         self._heel_rate, self._pip_rate = found.heel, found.pip
         arm, breaker = self._model.state.magneto.breaker.heel_arm_mm, self._model.state.magneto.breaker
-        # What the faces are said to burn has hidden as much of the heel's wear.
+        # Burning of the faces has hidden as much of the heel's wear.
         self._hidden_mm_per_100h = self.faces.exact * arm / breaker.contact_arm_mm if arm else 0.0
         self.found.setText(rate_words(found))
         self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
@@ -230,7 +230,7 @@ class WearPanel(QWidget):
     # -------------------------------------------------------------- hands on
 
     def take_from_bench(self) -> None:
-        """What blades in steps of a thousandth of an inch and the mark would say of the bench now."""
+        """Take what blades in steps of a thousandth of an inch and the mark would say of the bench now."""
         result = readings(self._model.state)
         error = float(result.e_gap_error_deg[0])
         if not math.isfinite(error):

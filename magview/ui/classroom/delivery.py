@@ -19,12 +19,12 @@ from magview.ui.kit.worker import Progress, ShouldStop, Work, Worker
 from magview.ui.practice.page import PracticePage
 
 RETRY_MS = 20_000
-"""How often what waits is tried again."""
+"""Interval after which sending is tried again."""
 
 
 @dataclass(frozen=True)
 class Place:
-    """Which exercise of which set a practice page is at, for whom, and where it is handed in."""
+    """Exercise and set of a practice page, for whom it is done, and where it is handed in."""
 
     of: ClassSet
     number: int
@@ -145,7 +145,7 @@ class Courier(QObject):
 
 
 def delivery_words(delivery: Delivery) -> str:
-    """What became of an attempt, in a sentence."""
+    """Say in a sentence what became of an attempt."""
     if delivery.path is not None:
         return tr("Handed in: {file} stands in {folder}.", file=delivery.name, folder=delivery.folder)
     return tr("Kept on this machine, and tried again every {seconds} seconds: {why}",

@@ -37,7 +37,7 @@ from magview.ui.practice.place import ATTEMPTS
 
 
 class ClassDesk(ClassPage):
-    """Where a pupil begins. Exercises open on pages of their own beside it."""
+    """Page on which a pupil begins. Exercises open on pages of their own beside it."""
 
     def __init__(self, room: ClassKept, look: Look) -> None:
         super().__init__(tr("Class"), look)

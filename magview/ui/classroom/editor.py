@@ -49,7 +49,7 @@ class ExerciseEditor(ClassPage):
         super().__init__(tr("Exercise editor"), look)
         self.room = room
         self.exercise: Exercise | None = None
-        """What the fields say; None while they say nothing valid."""
+        """Exercise that the fields say; None while they say nothing valid."""
         self._saved: dict[str, Any] = {}
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)

@@ -23,7 +23,7 @@ _ON_ENGINE = ("mounted", "marked", "chocked", "plugs_out", "made_safe", "disc_at
 
 
 class ExerciseFields(QTabWidget):
-    """What an exercise's file says, as fields; whether it is valid is for others to say."""
+    """Fields of an exercise's file; whether it is valid is for others to say."""
 
     changed = Signal()
     """Something else is in a field."""
@@ -113,7 +113,7 @@ class ExerciseFields(QTabWidget):
         self.changed.emit()
 
     def data(self) -> dict[str, Any]:
-        """What the fields say, as an exercise's file has it."""
+        """Return what the fields say, as an exercise's file has it."""
         bench = self.bench.currentData()
         alone = isinstance(bench, Magneto)
         return {
@@ -133,7 +133,7 @@ class ExerciseFields(QTabWidget):
         }
 
     def fit_bench(self) -> None:
-        """What there is only on an engine, or only off it, can be chosen there alone."""
+        """Offer what there is only on an engine, or only off it, there alone."""
         alone = isinstance(self.bench.currentData(), Magneto)
         self.sides.setEnabled(not alone)
         for name in _ON_ENGINE:

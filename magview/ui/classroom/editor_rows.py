@@ -85,7 +85,7 @@ class StoryForm(ModelForm):
         self.show_value({"fault": None, "plus": "", "minus": "", "none": ""} if told is None else told)
 
     def story(self) -> dict[str, Any] | None:
-        """What the file has for it; None where the story does not go on."""
+        """Return the file's story; None where the story does not go on."""
         return self.data() if self.values["fault"] is not None else None
 
     def _fit(self) -> None:
@@ -129,7 +129,7 @@ class FormList(QWidget):
             self.add(item)
 
     def data(self) -> tuple[dict[str, Any], ...]:
-        """What the file has for them."""
+        """Return the rows as the file has them."""
         return tuple(form.data() for form in self.forms)
 
     def add(self, item: Fault | Goal) -> None:

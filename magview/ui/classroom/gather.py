@@ -47,7 +47,7 @@ from magview.ui.practice.controls import wrapped
 from magview.ui.practice.page import PracticePage
 
 LOOK_MS = 5_000
-"""How often a folder is looked at again: a network's folder does not say when something arrives."""
+"""Interval at which a folder is looked at again: a network's folder does not say when something arrives."""
 
 BELIEVED = marked(
     "Marks, dangers, and faults found and missed are worked out here from the acts in each file. Names and times are "

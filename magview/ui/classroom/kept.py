@@ -1,4 +1,4 @@
-"""What the pages of the class share: the courier, the set in hand, and texts kept from one session to the next."""
+"""State shared by the pages of the class: the courier, the set in hand, and texts kept between sessions."""
 
 from __future__ import annotations
 

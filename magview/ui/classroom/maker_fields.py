@@ -31,7 +31,7 @@ _HELD = Qt.ItemDataRole.UserRole
 
 
 class SetFields(QWidget):
-    """What a set's file says, as fields."""
+    """Fields of a set's file."""
 
     changed = Signal()
     """Something else is in a field."""
@@ -144,7 +144,7 @@ class SetFields(QWidget):
     # -------------------------------------------------------------- fields and set
 
     def data(self) -> dict[str, Any]:
-        """What the fields say, as a set's file has it. Raises SpecError where no exercise is chosen."""
+        """Return what the fields say, as a set's file has it. Raises SpecError where no exercise is chosen."""
         if not self.chosen.count():
             raise SpecError(tr("Add an exercise: a set has one at least"))
         return {

@@ -1,4 +1,4 @@
-"""What the pages of the class share: a frame, and a line for sentences."""
+"""Frame of the pages of the class, with a line for sentences."""
 
 from __future__ import annotations
 

@@ -50,7 +50,7 @@ _MOST_SEED = 2**53 - 1
 
 
 class PaperDialog(QDialog):
-    """What to print, and where the PDF goes."""
+    """Dialog that asks what to print, and where the PDF goes."""
 
     def __init__(self, state: BenchState, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -134,7 +134,7 @@ class PaperDialog(QDialog):
     # -------------------------------------------------------------- what is printed
 
     def paper(self) -> Document:
-        """What is chosen. Raises SpecError, in one sentence, for what cannot be printed."""
+        """Return the paper chosen. Raises SpecError, in one sentence, for what cannot be printed."""
         kind = self.kind.currentData()
         if kind in ("parts", "parts-key"):
             return parts_sheet(self._state, key=kind == "parts-key")

@@ -45,7 +45,7 @@ class GuidePage(Page):
 
     def __init__(self, look: Look) -> None:
         self.address = ""
-        """What is shown: ``page`` or ``page#anchor``."""
+        """Address shown: ``page`` or ``page#anchor``."""
         super().__init__(look)
         self.setWindowTitle(tr("Guide"))
         self._past: list[tuple[str, int]] = []

@@ -75,7 +75,7 @@ class PageView(QTextBrowser):
         self.scrollToAnchor(self._anchor)
 
     def _top_of(self, anchor: str) -> float:
-        """How far down a heading stands [px]; 0 if there is none."""
+        """Return the height of a heading from the top [px]; 0 if there is none."""
         block = self.document().begin()
         while block.isValid():
             it = block.begin()

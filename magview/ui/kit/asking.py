@@ -41,7 +41,7 @@ def _chosen(path: str) -> Path | None:
 
 
 def ask_save(parent: QWidget, title: str, name: str | Path, kinds: str, *, asks_itself: bool = False) -> Path | None:
-    """Where something is to be saved; None if nowhere, or if what stands there is to stay.
+    """Ask where something is to be saved; None if nowhere, or if what stands there is to stay.
 
     A name without an ending gets that of the kind chosen. `asks_itself`: what saves asks before it replaces a file.
     """
@@ -67,18 +67,18 @@ def may_replace(parent: QWidget, path: Path) -> bool:
 
 
 def ask_open(parent: QWidget, title: str, kinds: str, start: str | Path = "") -> Path | None:
-    """Which file is to be opened; None if none."""
+    """Ask which file is to be opened; None if none."""
     return _chosen(QFileDialog.getOpenFileName(parent, title, _beside(start), kinds)[0])
 
 
 def ask_folder(parent: QWidget, title: str, start: str | Path = "") -> Path | None:
-    """Which folder is meant; None if none."""
+    """Ask which folder is meant; None if none."""
     folder = QFileDialog.getExistingDirectory(parent, title, str(start))
     return Path(folder) if folder else None
 
 
 def ask_picture(parent: QWidget) -> Path | None:
-    """Where a picture is to be saved; None if nowhere."""
+    """Ask where a picture is to be saved; None if nowhere."""
     return ask_save(parent, tr("Save the picture"), "picture.svg", tr(_PICTURES))
 
 

@@ -1,4 +1,4 @@
-"""Why something was refused, beside the control that asked for it: the status bar says it too, but far away."""
+"""Reasons of refusals beside the control that asked: the status bar says them too, but far away."""
 
 from __future__ import annotations
 
@@ -13,7 +13,7 @@ _ASIDE = 8
 
 _ENDING = (Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_Tab, Qt.Key.Key_Backtab)
 _HANDLED = (QEvent.Type.KeyPress, QEvent.Type.MouseButtonPress, QEvent.Type.Wheel)
-"""What a hand does at a control: the sentence about the entry before it is then out of date."""
+"""Events of a hand at a control: the sentence about the entry before it is then out of date."""
 
 
 class Callout(QLabel):

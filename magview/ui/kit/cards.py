@@ -155,7 +155,7 @@ class Cards(QListView):
         self._deck.deal(cards)
 
     def card_count(self) -> int:
-        """How many cards there are."""
+        """Number of cards."""
         return self._deck.rowCount()
 
     def card(self, place: int) -> Card:

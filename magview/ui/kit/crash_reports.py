@@ -1,4 +1,4 @@
-"""What happens when the program itself is at fault: a report is kept, one sentence said, and the window lives on.
+"""Faults of the program itself: a report is kept, one sentence said, and the window lives on.
 
 Installed before Qt is asked for anything; all it needs beyond that is imported when something has happened.
 """
@@ -40,7 +40,7 @@ class Mishaps(QObject):
         self.tell: Callable[[str], None] = _nobody
         """Puts one sentence where the person sees it."""
         self.acts: Callable[[], Iterable[object]] = acts_of_windows
-        """What was done so far, oldest first."""
+        """Acts so far, oldest first."""
 
     def watch(self) -> None:
         """Begin."""
@@ -165,7 +165,7 @@ def note(level: int, text: str) -> None:
 
 
 def acts_of_windows() -> list[object]:
-    """What was done last on the benches and in the practice windows that are open: each window's, oldest first."""
+    """Return the last acts on the benches and in the practice windows that are open: each window's, oldest first."""
     from PySide6.QtWidgets import QApplication
 
     acts: list[object] = []

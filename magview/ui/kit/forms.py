@@ -67,9 +67,9 @@ class LineEdit(QLineEdit):
     """A line of text, or a number as people write it; told once it is whole."""
 
     entered = Signal(object)
-    """What the field holds now, when it was left or Return was pressed, and only if it was changed."""
+    """Sent with the field's text when it was left or Return was pressed, and only if it was changed."""
     typing = Signal(object)
-    """What it would hold, at every key."""
+    """Sent with the text at every key."""
     wrong = Signal(str)
     """One sentence: what was typed is no value."""
 
@@ -80,7 +80,7 @@ class LineEdit(QLineEdit):
         self._parse, self._words = parse, words
         self._value: Any = None
         self.letters = 0
-        """How many average letters there should be room for, where there is room; 0: as any field."""
+        """Number of average letters to leave room for, where there is room; 0: as any field."""
         self._own_undo = _OwnUndo(self)
         self.installEventFilter(self._own_undo)
         self.editingFinished.connect(self.finish)
@@ -96,7 +96,7 @@ class LineEdit(QLineEdit):
         self.setModified(False)
 
     def taken(self) -> None:
-        """What was typed is now the value."""
+        """Take what was typed as the value."""
         self.setModified(False)
 
     def sizeHint(self) -> QSize:
@@ -130,7 +130,7 @@ class DayEdit(QWidget):
     """A calendar day, typed as 2026-11-25, or today by a button."""
 
     entered = Signal(object)
-    """What its line holds now, or today."""
+    """Day in its line, or today."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -147,7 +147,7 @@ class DayEdit(QWidget):
         self.setFocusProxy(self.line)
 
     def setAccessibleName(self, name: str) -> None:
-        """What the day is of, told of the field that has the keyboard."""
+        """Name the day for the field that has the keyboard."""
         super().setAccessibleName(name)
         self.line.setAccessibleName(name)
 
@@ -156,7 +156,7 @@ class DayEdit(QWidget):
         self.line.show_value(value)
 
     def taken(self) -> None:
-        """What was typed is now the value."""
+        """Take what was typed as the value."""
         self.line.taken()
 
     def _today(self) -> None:
@@ -167,7 +167,7 @@ class TextEdit(QPlainTextEdit):
     """Several lines, of text or of what else is read from them; Tab goes on to the next field."""
 
     entered = Signal(object)
-    """What the field holds now, when it was left, and only if it was changed."""
+    """Sent with the field's text when it was left, and only if it was changed."""
     wrong = Signal(str)
     """One sentence: what was typed is no value."""
 
@@ -184,7 +184,7 @@ class TextEdit(QPlainTextEdit):
         self.setFrameStyle(QFrame.Shape.Box | QFrame.Shadow.Plain)
 
     def text(self) -> str:
-        """What the field holds, as of a line."""
+        """Return the field's text, as of a line."""
         return self.toPlainText()
 
     def isModified(self) -> bool:
@@ -205,7 +205,7 @@ class TextEdit(QPlainTextEdit):
         self.setModified(False)
 
     def taken(self) -> None:
-        """What was typed is now the value."""
+        """Take what was typed as the value."""
         self.setModified(False)
 
     def finish(self) -> None:

@@ -13,7 +13,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
 
 _BEYOND = 1.33
-"""How far the scale goes past each limit, as a share of what lies between them."""
+"""Reach of the scale past each limit, as a share of what lies between them."""
 _VALUE = 6.6
 """Room for value and sign behind a flat gauge's scale [em]."""
 _WORDS = 17.0
@@ -34,7 +34,7 @@ class Measured:
     """The limits, without their unit."""
     sign: Sign = Sign.NONE
     own: tuple[float, float] | None = None
-    """What an own reading can tell: the value lies between these."""
+    """Bounds that a reading of one's own gives for the value."""
     own_words: str = ""
 
 
@@ -52,11 +52,11 @@ class Gauge(QWidget):
 
     @property
     def shown(self) -> Measured | None:
-        """What is shown."""
+        """Values that the gauge shows."""
         return self._shown
 
     def show_value(self, measured: Measured) -> None:
-        """Show a value."""
+        """Move the needle to a value measured anew."""
         if measured == self._shown:
             return
         taller = self._shown is None or (self._shown.own is None) != (measured.own is None)
@@ -119,7 +119,7 @@ class Gauge(QWidget):
         return QRectF(0.5 * em, top, self.width() - em, 0.5 * em)
 
     def x_of(self, value: float) -> float:
-        """Where a value stands along the gauge [px]; beyond the scale it stands at the scale's end."""
+        """Return where a value stands along the gauge [px]; beyond the scale it stands at the scale's end."""
         shown, bar = self._shown, self._bar()
         assert shown is not None
         margin = _BEYOND * (shown.high - shown.low)

@@ -1,4 +1,4 @@
-"""Which page of the guide is about what has the keyboard, or is in front."""
+"""Choice of the guide's page about what has the keyboard, or is in front."""
 
 from __future__ import annotations
 

@@ -1,4 +1,4 @@
-"""How everything on screen looks: theme, unit of length, size of type, thickness of lines."""
+"""Look of everything on screen: theme, unit of length, size of type, thickness of lines."""
 
 from __future__ import annotations
 
@@ -57,7 +57,7 @@ class Look(QObject):
 
     @property
     def line_factor(self) -> float:
-        """How much thicker than usual lines are drawn, for the back row of a class; type grows with them."""
+        """Thickness of lines against usual, for the back row of a class; type grows with them."""
         return self._line_factor
 
     @line_factor.setter

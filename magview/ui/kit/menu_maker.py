@@ -18,7 +18,7 @@ COLOURS = {
     "dark": marked("Dark colours"),
     "high contrast": marked("High contrast colours"),
 }
-"""What the menus call the themes."""
+"""Names of the themes in the menus."""
 
 
 class MenuMaker(QObject):

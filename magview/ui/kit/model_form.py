@@ -136,7 +136,7 @@ class ModelForm(QWidget):
         self.edits[name].setAccessibleName(words)
 
     def data(self) -> dict[str, Any]:
-        """What the fields hold, as a file has it; text that was no number stands as it was typed."""
+        """Return what the fields hold, as a file has it; text that was no number stands as it was typed."""
         data: dict[str, Any] = {}
         for path, value in self.values.items():
             entry = self.entries[path]
@@ -158,7 +158,7 @@ class ModelForm(QWidget):
         self._hold(name, value)
 
     def _typed(self, name: str, text: str) -> None:
-        """What is typed counts at every key; refused it is only when the keyboard leaves."""
+        """Take what is typed at every key; it is refused only when the keyboard leaves."""
         try:
             value = self._read(self.entries[name], text)
         except ValueError:

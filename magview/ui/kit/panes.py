@@ -1,4 +1,4 @@
-"""How panels and pictures are put side by side."""
+"""Panels and pictures side by side."""
 
 from __future__ import annotations
 
@@ -14,12 +14,12 @@ _FRAME = QSize(16, 60)
 
 
 def first_size(room: QSize) -> QSize:
-    """How large a window opens on a screen that leaves this room: all of it is seen, with its foot line [px]."""
+    """Size of a window on a screen that leaves this room: all of it is seen, with its foot line [px]."""
     return QSize(1280, 720).boundedTo(room - _FRAME)
 
 
 class Panel(Protocol):
-    """What the window tells every panel it holds. Each is a widget."""
+    """Widget that the window holds and tells of changes."""
 
     def halt(self) -> None:
         """The window closes: end what is running."""

@@ -1,4 +1,4 @@
-"""What pictures need of what they show: a state, one signal when it changes, and hands to turn it with."""
+"""Model that pictures show: a state, one signal when it changes, and hands to turn it with."""
 
 from __future__ import annotations
 
@@ -37,7 +37,7 @@ class Pictured(QObject):
 
     @contextmanager
     def asked_by(self, control: QObject) -> Iterator[None]:
-        """What is sent or refused meanwhile was asked for by a control."""
+        """Credit a control with what is sent or refused meanwhile."""
         self.asker = control
         try:
             yield

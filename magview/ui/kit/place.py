@@ -14,7 +14,7 @@ from magview.ui.kit.look import Look
 
 
 class Page(QWidget):
-    """What fills the window while it is in front. Its window title says what is open."""
+    """Widget that fills the window while it is in front. Its window title says what is open."""
 
     said = Signal(str)
     """One sentence for the foot of the window; an empty one takes away what stands there."""
@@ -27,7 +27,7 @@ class Page(QWidget):
         super().__init__()
         self.look = look
         self.tools: QToolBar | None = None
-        """What stands in the window's bar, beside what is open."""
+        """Tools in the window's bar, beside what is open."""
         self._content: QWidget | None = None
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -63,7 +63,7 @@ class Page(QWidget):
             widget.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def heading(self) -> str:
-        """What is open, for the window's bar; empty where the tools say it."""
+        """Name of what is open, for the window's bar; empty where the tools say it."""
         return self.windowTitle()
 
     def bar_menus(self) -> Sequence[QMenu]:
@@ -141,7 +141,7 @@ class Place(Stack):
         super().__init__()
         self.look = look
         self.open_pages: list[Page] = []
-        """What is under way here, the page looked at last at the end."""
+        """Pages under way here, the one looked at last at the end."""
         self._home: Page | None = None
         self.currentChanged.connect(self._turned)
 

@@ -27,7 +27,7 @@ from magview.ui.kit.look import Look
 
 @dataclass(frozen=True)
 class RowWords:
-    """What a row is called, and the buttons; in the present language."""
+    """Words for a row and its buttons, in the present language."""
 
     one: str
     add: str
@@ -104,7 +104,7 @@ class RowsEdit(QWidget):
         self._fill()
 
     def taken(self, rows: tuple[Any, ...]) -> None:
-        """What was typed is now the value."""
+        """Take what was typed as the value."""
         self._seen = rows
 
     def _fill(self) -> None:

@@ -1,4 +1,4 @@
-"""What a person chose, kept between sessions by QSettings; where nothing can be kept, it is asked for again."""
+"""Choices of a person, kept between sessions by QSettings; where nothing can be kept, it is asked for again."""
 
 from __future__ import annotations
 

@@ -9,7 +9,7 @@ from magview.ui.kit.theme import Theme
 
 
 class Sign(Enum):
-    """How a value or an act is judged: its sign, the role of its colour, and its words."""
+    """Judgement of a value or an act: its sign, the role of its colour, and its words."""
 
     IN = "✓", "good", marked("in")
     OUT = "✗", "bad", marked("out")

@@ -32,7 +32,7 @@ _WITHOUT_QT = (
     "magview.upkeep.places",
     "magview.upkeep.trace",
 )
-"""What the first picture needs beside Qt, for which the command line has no use before."""
+"""Modules that the first picture needs beside Qt, for which the command line has no use before."""
 
 
 def put_off() -> None:

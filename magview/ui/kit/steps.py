@@ -35,7 +35,7 @@ class _Number(QWidget):
             self._size_up()
 
     def show_number(self, number: int) -> None:
-        """Show a number."""
+        """Write another number in the circle."""
         self._number = str(number)
         self.update()
 

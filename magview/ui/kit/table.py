@@ -49,7 +49,7 @@ class Rows(QAbstractTableModel):
             self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(self.heads) - 1))
 
     def behind(self, row: int) -> object:
-        """What stands behind a row."""
+        """Return the object behind a row."""
         return self._behind[row] if self._behind else None
 
     def rename(self, heads: Sequence[str]) -> None:
@@ -59,11 +59,11 @@ class Rows(QAbstractTableModel):
         self.endResetModel()
 
     def rowCount(self, parent: _AnyIndex = _NOWHERE) -> int:
-        """Rows."""
+        """Number of rows; a table has no rows below rows."""
         return 0 if parent.isValid() else len(self._rows)
 
     def columnCount(self, parent: _AnyIndex = _NOWHERE) -> int:
-        """Columns."""
+        """Number of columns; a table has none below its rows."""
         return 0 if parent.isValid() else len(self.heads)
 
     def data(self, index: _AnyIndex, role: int = _DISPLAY) -> object:
@@ -95,7 +95,7 @@ class Table(QTableView):
     """Return or a double click opens a row, Ctrl+C copies what is chosen, Tab goes on to the next field."""
 
     opened = Signal(object)
-    """What stands behind the row."""
+    """Object behind the row."""
     row_chosen = Signal(int)
     """A row as filled in; −1 for none."""
 
@@ -180,7 +180,7 @@ class Table(QTableView):
     # -------------------------------------------------------------- reading
 
     def row_count(self) -> int:
-        """How many rows there are."""
+        """Number of rows."""
         return self.rows.rowCount()
 
     def words(self, row: int, column: int) -> str:
@@ -193,7 +193,7 @@ class Table(QTableView):
         return self._sorter.mapToSource(rows[0]).row() if rows else -1
 
     def chosen(self) -> object:
-        """What stands behind the row that is chosen; None where none is."""
+        """Return the object behind the row that is chosen; None where none is."""
         row = self.chosen_row()
         return self.rows.behind(row) if row >= 0 else None
 

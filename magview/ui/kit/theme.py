@@ -44,7 +44,7 @@ class Theme:
     bad_fill: str
     warn: str
     hand: str
-    """What is planned, the cursor, the part in hand, and where the keyboard is."""
+    """Colour of plans, the cursor, the part in hand, and where the keyboard is."""
     hand_fill: str
     on_hand: str
     """Words on the colour of the hand."""

@@ -18,10 +18,10 @@ LANGUAGES = {"en": "English", "es": "Español", "fr": "Français", "de": "Deutsc
 """Each language by its code, in its own words."""
 
 FINISHED: tuple[str, ...] = ("en",)
-"""What is offered: languages whose every text is translated. `.ci/translations.py check` lists what one lacks."""
+"""Languages offered: those whose every text is translated. `.ci/translations.py check` lists what one lacks."""
 
 CONTEXT = "magview"
-"""What all words of the translation files stand under."""
+"""Context of all words of the translation files."""
 
 _KEY = "language"
 _kept: list[QTranslator] = []
@@ -92,7 +92,7 @@ def speak(code: str | None = None) -> str:
 
 
 def _locale(code: str) -> QLocale:
-    """How numbers are written: the desktop's own way where it speaks this language, else the language's."""
+    """Locale for numbers: the desktop's own where it speaks this language, else the language's."""
     system = QLocale.system()
     locale = system if desktop() == code and system.name().startswith(code) else QLocale(code)
     # A point or comma is always a decimal sign, never one between thousands: "1,5" must not become 15.

@@ -20,7 +20,7 @@ class Worker(QObject):
     progressed = Signal(float)
     """Share done, 0…1."""
     finished = Signal(object)
-    """What the work returned; not emitted for work that was cancelled."""
+    """Sent with the result of the work; not for work that was cancelled."""
     failed = Signal(str)
     """One sentence: why it could not be done."""
     _ended = Signal(int, object, str)

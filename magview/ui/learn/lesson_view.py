@@ -37,7 +37,7 @@ class LessonStrip(PracticePanel):
         edges = (outer.contentsMargins(), column.contentsMargins())
         self._aside = sum(m.left() + m.right() for m in edges) + 2 * frame.frameWidth()
         self.title, self.words, self.answer = wrapped(), Reserved(1), Reserved(1)
-        # What came of the last act stands before what is to be done next.
+        # The result of the last act stands before what is to be done next.
         column.addWidget(self.answer)
         row = QHBoxLayout()
         row.addWidget(self.title, 1)
@@ -131,7 +131,7 @@ class LessonStrip(PracticePanel):
 
 
 def _text(step: LessonStep) -> str:
-    """What to do, and where lies what it needs."""
+    """Say what to do, and where lies what it needs."""
     return f"{tr(step.text)} {_where(step)}".rstrip()
 
 

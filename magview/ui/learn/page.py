@@ -22,7 +22,7 @@ class LessonPage(PracticePage):
         self.pictures.breaker.pointed.connect(self._pointed)
 
     def name(self) -> str:
-        """What is learnt."""
+        """Name of what is learnt."""
         return self._lesson.run.lesson.name
 
     def first_panel(self) -> tuple[str, PracticePanel]:

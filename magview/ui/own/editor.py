@@ -242,7 +242,7 @@ class OwnPage(Page):
                 self.page(i).go_to(path)
 
     def commit(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
         page = self._pages[self.kind][self._place[self.kind]]
         if page is not None:
             page.commit()
@@ -250,7 +250,7 @@ class OwnPage(Page):
     # -------------------------------------------------------------- looks
 
     def _look_changed(self) -> None:
-        """What is being typed is read in the unit it was begun in."""
+        """Read what is being typed in the unit it was begun in."""
         if self.look.inches != self._inches:
             self.commit()
             self._inches = self.look.inches

@@ -218,7 +218,7 @@ class FieldRow(QWidget):
     # -------------------------------------------------------------- taking
 
     def commit(self) -> None:
-        """What is being typed counts now, as if the keyboard had left."""
+        """Take what is being typed, as if the keyboard had left."""
         if not isinstance(self.field, QuietCombo):
             self.field.finish()
         if self.source is not None:

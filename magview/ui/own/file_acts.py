@@ -1,4 +1,4 @@
-"""What the guided editor does with files, the bench, tables and trials."""
+"""Actions of the guided editor with files, the bench, tables and trials."""
 
 from __future__ import annotations
 
@@ -36,10 +36,10 @@ _NAMES: dict[Kind, str] = {
 
 
 class Editing(Protocol):
-    """What is asked of the editor."""
+    """Editor as these actions see it."""
 
     def commit(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
 
     def show_kind(self, kind: Kind) -> None:
         """Turn to the magneto, the engine or the installation."""
@@ -55,7 +55,7 @@ class FileWork(QObject):
         super().__init__(page)
         self._page, self._editor, self._model, self._look = page, editor, model, look
         self.bench: BenchState | None = None
-        """What is on the bench now; kept up to date by whoever opened the editor."""
+        """Bench as it is now; kept up to date by whoever opened the editor."""
 
     # -------------------------------------------------------------- beginning
 

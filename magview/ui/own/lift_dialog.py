@@ -46,7 +46,7 @@ _DECIMALS: tuple[tuple[str, Literal[".", ","] | None], ...] = (
 
 
 class LiftDialog(QDialog):
-    """What the columns are, asked; what comes of them, shown before anything is done with it."""
+    """Dialog that asks what the columns are and shows the result before anything is done with it."""
 
     said = Signal(str)
     """One sentence about what was done."""

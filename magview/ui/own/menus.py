@@ -15,18 +15,18 @@ from magview.ui.own.model import OwnModel
 
 
 class Editor(Protocol):
-    """What the menus ask of the editor."""
+    """Editor as its menus see it."""
 
     model: OwnModel
     kind: Kind
     files: FileWork
 
     def commit(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
 
 
 class OwnMenus(MenuMaker):
-    """What hangs in the menu bar while the editor is in front, and follows the drafts."""
+    """Menus of the editor while it is in front; they follow the drafts."""
 
     def __init__(self, page: QWidget, editor: Editor) -> None:
         super().__init__(page)

@@ -21,7 +21,7 @@ from magview.spec.language import tr
 class _File:
     path: Path
     text: bytes
-    """What it held when it was last read or written here: something else there now is another's work."""
+    """Contents when last read or written here: something else there now is another's work."""
     draft: Draft
 
 
@@ -45,7 +45,7 @@ class OwnModel(QObject):
         return self._own
 
     def checked(self, kind: Kind) -> Checked:
-        """What a draft comes to, judged once for each change."""
+        """Judge the draft, once for each change."""
         if kind not in self._checked:
             self._checked[kind] = check(self._own, kind)
         return self._checked[kind]
@@ -70,12 +70,12 @@ class OwnModel(QObject):
 
     @property
     def undo_name(self) -> str | None:
-        """What going back would undo; None if nothing."""
+        """Name of the change that going back would undo; None if nothing."""
         return self._history.undo_name
 
     @property
     def redo_name(self) -> str | None:
-        """What going forward would do again; None if nothing."""
+        """Name of the change that going forward would do again; None if nothing."""
         return self._history.redo_name
 
     def undo(self) -> None:
@@ -103,7 +103,7 @@ class OwnModel(QObject):
     # -------------------------------------------------------------- files
 
     def file_of(self, kind: Kind) -> Path | None:
-        """Where a draft was opened from or saved to last."""
+        """Return where a draft was opened from or saved to last."""
         return self._files[kind].path if kind in self._files else None
 
     def opened(self, kind: Kind, path: Path) -> None:

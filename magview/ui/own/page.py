@@ -88,7 +88,7 @@ class PageView(QScrollArea):
             row.show_value(draft.values.get(path), draft.note(row.entry), refusal, path in must, inches)
 
     def commit(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
         for row in self.rows.values():
             if row.isVisible():
                 row.commit()

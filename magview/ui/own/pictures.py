@@ -1,4 +1,4 @@
-"""What a draft comes to: the bench's own pictures of it, its readings, and how it differs from a shipped file."""
+"""Results of a draft: the bench's own pictures of it, its readings, and how it differs from a shipped file."""
 
 from __future__ import annotations
 

@@ -56,7 +56,7 @@ class OwnRoom(QObject):
         return page
 
     def set_bench(self, state: BenchState, old: BenchState | None = None) -> None:
-        """What is on the bench now, to begin a draft from."""
+        """Take what is on the bench now, to begin a draft from."""
         self._bench = state
         if self.page is not None:
             self.page.files.bench = state

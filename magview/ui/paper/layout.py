@@ -103,7 +103,7 @@ class Layout:
                     self._page()
 
     def _kept(self, following: Sequence[Block]) -> float:
-        """How much stands on one page with a heading: a drawing; a table, where a page holds both; a few lines."""
+        """Height kept on one page with a heading: a drawing; a table, where a page holds both; a few lines."""
         match following:
             case [blocks.Pictures() as pictures, *_]:
                 return self._tall(self._rows_of(pictures)[0])
@@ -269,7 +269,7 @@ class Layout:
         self._y += (2.5 if table.to_fill else 0.3 + self._set.after_mm) * _MM
 
     def _whole(self, table: blocks.Table) -> float:
-        """How high a table is that is not split."""
+        """Height of a table that is not split."""
         widths = self._widths(table)
         head = self._row(table, table.head, widths, bold=True).height if table.head else 0.0
         return head + sum(self._row(table, c, widths, i in table.bad).height for i, c in enumerate(table.rows))
@@ -288,7 +288,7 @@ class Layout:
         return [low + share * (high - low) for low, high in zip(least, most, strict=True)]
 
     def _needed(self, cell: Words, width: float) -> float:
-        """How wide a cell must be for the words that stand on one line of a width."""
+        """Width of a cell for the words that stand on one line of a width."""
         font = font_of(self._set.body, bold=True)
         return widest(broken(cell, width, font, self._device, within=False)[0]) + 3 * _MM
 
@@ -343,7 +343,7 @@ class Layout:
         return self._lines(picture.caption, picture.width, self._set.small)
 
     def _tall(self, row: list[Placed]) -> float:
-        """How high a row of pictures is with its captions."""
+        """Height of a row of pictures with its captions."""
         captions = (self._caption(p)[1] if p.caption else 0.0 for p in row)
         return max(p.height for p in row) + max(captions) + 2.5 * _MM
 

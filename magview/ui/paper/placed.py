@@ -22,7 +22,7 @@ class Placed:
     caption: str
 
     def draw_at(self, x: float, y: float) -> Callable[[QPainter], None]:
-        """What draws it at a place."""
+        """Return the function that draws it at a place."""
         where, source = QRectF(x, y, self.width, self.height), self.source
         if isinstance(source, QImage):
             return lambda painter: painter.drawImage(where, source)

@@ -47,12 +47,12 @@ def broken(
 
 
 def widest(layout: QTextLayout) -> float:
-    """How wide the words of the widest line are [dots]."""
+    """Width of the words of the widest line [dots]."""
     return max((layout.lineAt(i).naturalTextWidth() for i in range(layout.lineCount())), default=0.0)
 
 
 def _formats(words: tuple[Run, ...]) -> list[QTextLayout.FormatRange]:
-    """How the letters of each run look; Qt counts in units of UTF-16."""
+    """Formats of the letters of each run; Qt counts in units of UTF-16."""
     found, start = [], 0
     for run in words:
         form = QTextCharFormat()

@@ -1,4 +1,4 @@
-"""What hands take hold of at the breaker end, and how they turn it."""
+"""Handles at the breaker end, and how hands turn them."""
 
 from __future__ import annotations
 
@@ -12,16 +12,16 @@ from magview.drawing.scene import Value
 from magview.spec.language import marked
 
 HANDS = {"rotor": marked("rotor"), "plate": marked("backplate"), "screw": marked("contact screw")}
-"""What can be taken in hand, with its name."""
+"""Parts that can be taken in hand, with their names."""
 
 HANDS_OF_VALUES: dict[Value, str] = {"rotor_deg": "rotor", "backplate_deg": "plate", "screw_deg": "screw"}
-"""What is in hand by what of the bench it turns."""
+"""Names of what is in hand, by the part of the bench it turns."""
 
 PARTS_IN_HAND = {"rotor": "rotor", "plate": "backplate", "screw": "contact screw"}
 """The part that is lit up while it is in hand."""
 
 LENS_FACTOR = 10.0
-"""How many times larger the lens shows things, and how many times finer hands are under it."""
+"""Magnification of the lens, and how many times finer hands are under it."""
 
 STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
@@ -33,7 +33,7 @@ STILL_PX = 4.0
 """A pointer that moves less between press and release has pointed, not dragged."""
 
 SNAP_DEG = 0.8
-"""How near [rotor deg] a dragged rotor catches; Alt, or the menu, lets it pass."""
+"""Distance [rotor deg] within which a dragged rotor catches; Alt, or the menu, lets it pass."""
 
 
 @dataclass
@@ -44,15 +44,15 @@ class Drag:
     centre: QPointF
     last_bearing: float
     last_radius: float
-    """How far the pointer was from the axis [px]."""
+    """Distance of the pointer from the axis [px]."""
     value: float
-    """Where the dragged part would be without its stops [deg]; the pointer may run past them and back."""
+    """Angle of the dragged part without its stops [deg]; the pointer may run past them and back."""
     per_bearing: float
     gesture: int
 
 
 def value_of(state: BenchState, hand: str) -> float:
-    """Where a part stands [deg]."""
+    """Return where a part stands [deg]."""
     return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
 
 

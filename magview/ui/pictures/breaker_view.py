@@ -52,11 +52,11 @@ class BreakerView(PictureView):
         self._model = model
         self._painter = ScenePainter(look.theme)
         self._lens: QPointF | None = None
-        """Where the lens is held, while it is [px]."""
+        """Centre of the lens, while it is held [px]."""
         self.numbers = numbers
         self._drawing: BreakerEnd | None = None
         self.now: Pose = pose(model.state)
-        """Where everything stands in the picture."""
+        """Places of everything in the picture."""
         self._names = True
         self._hand = "rotor"
         self._drag: Drag | None = None
@@ -69,7 +69,7 @@ class BreakerView(PictureView):
         self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
         self._fixed = ""
-        """Where the button went down, as long as the pointer has not moved away."""
+        """Place where the button went down, as long as the pointer has not moved away."""
         self.snaps = numbers
         """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
         self.follows_contacts = False
@@ -90,13 +90,13 @@ class BreakerView(PictureView):
 
     @property
     def drawing(self) -> BreakerEnd:
-        """Where the parts are, for pointing at them."""
+        """Return where the parts are, for pointing at them."""
         assert self._drawing is not None
         return self._drawing
 
     @property
     def picture(self) -> Scene:
-        """What is painted: the scene of the present state."""
+        """Scene of the present state, as painted."""
         state = self._model.state
         hand = PARTS_IN_HAND[self._hand]
         options = Options(
@@ -170,7 +170,7 @@ class BreakerView(PictureView):
 
     @property
     def exaggeration(self) -> float:
-        """How much larger than true the gap is drawn."""
+        """Scale at which the gap is drawn."""
         return self._exaggeration
 
     def set_mirrored(self, mirrored: bool) -> None:

@@ -41,7 +41,7 @@ def description(state: BenchState, gap_mm: float | None, hand: str, mirrored: bo
 
 
 def remark(state: BenchState) -> str:
-    """What no part shows: that no hand is on the rotor."""
+    """Remark that no part shows: that no hand is on the rotor."""
     if state.held:
         return ""
     driven = state.engaged is not None and state.engaged.mounted
@@ -49,7 +49,7 @@ def remark(state: BenchState) -> str:
 
 
 def to_scale(magneto: Magneto, exaggeration: float, plain: bool) -> str:
-    """What is drawn true and what is not."""
+    """Say what is drawn true and what is not."""
     if exaggeration != 1.0:
         return tr(
             "The gap is drawn {factor} times its size, the arm lifted with it off the cam.", factor=exaggeration

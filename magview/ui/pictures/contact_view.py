@@ -1,4 +1,4 @@
-"""Why the contacts part, on screen: cam, heel and contacts with heights drawn larger, and the sum that they make."""
+"""Close-up of the contacts on screen: cam, heel and contacts with heights drawn larger, and their sum."""
 
 from __future__ import annotations
 
@@ -38,7 +38,7 @@ class ContactView(PictureView):
         self.blade_mm: float | None = None
         """The feeler blade that is tried; None for the gap's upper limit."""
         self.grade: Grade | None = None
-        """How the faces were found; None where nobody has looked."""
+        """Look of the faces as found; None where nobody has looked."""
         self.setMinimumHeight(110)
         self.setAccessibleName(tr("Contacts, magnified"))
         self.show_state(model.state)
@@ -70,7 +70,7 @@ class ContactView(PictureView):
 
     @property
     def picture(self) -> Scene:
-        """What is painted: the scene of the present state."""
+        """Scene of the present state, as painted."""
         options = Options(self.numbers, self.look.inches)
         scene = closeup_scene(Shown.of(self._model.state), options, self.blade_mm, self.grade)
         # In a low pane the sum may lie over the cam's lower half: of that there is nothing to be seen.

@@ -155,7 +155,7 @@ class CrankView(PictureView):
         return self._foots()[0]
 
     def _foots(self) -> tuple[str, ...]:
-        """What is said along the lower edge, from all of it to the least that must be: the warning comes first."""
+        """Words along the lower edge, from all of them to the least that must be said: the warning comes first."""
         engaged = self._model.state.engaged
         if engaged is None or self._drawing is None:
             return ("",)

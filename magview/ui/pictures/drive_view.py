@@ -44,7 +44,7 @@ class _Drag:
     group: str
     last_bearing: float
     turned: float
-    """How far the pointer has gone round since the press [bearing deg]."""
+    """Angle that the pointer has gone round since the press [bearing deg]."""
     start: tuple[int, int]
     start_crank: float
     gesture: int
@@ -104,7 +104,7 @@ class DriveView(PictureView):
 
     @property
     def picture(self) -> Scene:
-        """What is painted, or the first of two pictures: the scene of the present state."""
+        """Scene of the present state, as painted, or the first of two."""
         return self._scene(self.mirrored, self._room(0).size())
 
     @property
@@ -195,7 +195,7 @@ class DriveView(PictureView):
 
     @staticmethod
     def _reference(state: BenchState) -> object:
-        """What a previewed move counts from."""
+        """Position that a previewed move counts from."""
         engaged = state.engaged
         at = engaged and engaged.mounting
         return engaged and at and (engaged.side, engaged.installation, at.phase_deg, at.wanted_btdc_deg)

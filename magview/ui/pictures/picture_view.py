@@ -1,4 +1,4 @@
-"""What all pictures on the bench share: a fitted, antialiased view with words painted over it."""
+"""Base of all pictures on the bench: a fitted, antialiased view with words painted over it."""
 
 from __future__ import annotations
 
@@ -71,7 +71,7 @@ class PictureView(QGraphicsView):
         self.to_scale = True
         """Whether a bar can say how long a millimetre is drawn."""
         self.over: Callable[[QPainter], None] | None = None
-        """What a presenter lays over the picture; nothing while nobody presents."""
+        """Light that a presenter lays over the picture; None while nobody presents."""
         self._ground_groups, self._moving_groups = ground, moving
         self._ground, self._ground_key = QPixmap(), tuple[object, ...]()
         self._texts: dict[str, tuple[QStaticText, int]] = {}
@@ -120,7 +120,7 @@ class PictureView(QGraphicsView):
         self._parts.paint_part(painter, self.viewportTransform(), part, outline)
 
     def _paint_ground(self, painter: QPainter) -> None:
-        """What stands still, in the screen's own pixels, so that it is as crisp as if it were drawn anew."""
+        """Paint what stands still, in the screen's own pixels, so that it is as crisp as if it were drawn anew."""
         port, base = self.viewport(), self.viewportTransform()
         key = (
             port.size().toTuple(), port.devicePixelRatioF(), self.edges() if self._zoom == 1.0 else None,
@@ -143,7 +143,7 @@ class PictureView(QGraphicsView):
         painter.drawPixmap(0, 0, self._ground)
 
     def paint_words(self, painter: QPainter) -> None:
-        """What stands over the picture, in pixels, but for the words of its edges."""
+        """Paint what stands over the picture, in pixels, but for the words of its edges."""
 
     def edges(self) -> tuple[str, str]:
         """Words along the upper and the lower edge that seldom change: they are kept with what stands still."""
@@ -170,7 +170,7 @@ class PictureView(QGraphicsView):
         painter.drawStaticText(QPointF(x, base_line - kept[1]), kept[0])
 
     def pixel(self, x_mm: float, y_mm: float) -> QPointF:
-        """Where a point of the picture [mm, y up] stands [px], without rounding to whole pixels."""
+        """Return where a point of the picture [mm, y up] stands [px], without rounding to whole pixels."""
         return self.viewportTransform().map(QPointF(x_mm, -y_mm))
 
     def focusInEvent(self, event: QFocusEvent) -> None:
@@ -195,7 +195,7 @@ class PictureView(QGraphicsView):
 
     @property
     def line_factor(self) -> float:
-        """How much thicker than usual lines are drawn."""
+        """Thickness of lines against usual."""
         return self._parts.line_factor
 
     def draw_lines(self, factor: float) -> None:
@@ -235,7 +235,7 @@ class PictureView(QGraphicsView):
 
     @property
     def zoom(self) -> float:
-        """How far in, 1 = the whole picture."""
+        """Magnification, 1 = the whole picture."""
         return self._zoom
 
     def zoom_by(self, factor: float, at: QPointF | None = None) -> None:
@@ -306,7 +306,7 @@ class PictureView(QGraphicsView):
         self._paint_block(painter, text, Qt.AlignmentFlag.AlignTop)
 
     def paint_foot(self, painter: QPainter, text: str) -> None:
-        """What must be said about the picture, along its lower edge; on the pointer where there is no room."""
+        """Paint what must be said about the picture along its lower edge; on the pointer where there is no room."""
         if self.viewport().toolTip() != text:
             self.viewport().setToolTip(text)
         if self.foot_height(text) == 0.0:

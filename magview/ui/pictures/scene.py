@@ -19,7 +19,7 @@ _THIN = 1.0
 
 
 _Stroke = tuple[QPen, QBrush, QPainterPath, bool]
-"""How a piece is painted, and whether a hair aside."""
+"""Way of painting a piece, and whether a hair aside."""
 
 _HAND = 2.0
 """Width of the outline of the part in hand [px]."""
@@ -88,7 +88,7 @@ class PictureScene(QGraphicsScene):
         self._pitch = 1.0
         self._hidden: frozenset[str] = frozenset()
         self.line_factor = 1.0
-        """How much thicker lines are drawn, for the back row of a class."""
+        """Thickness of lines against usual, for the back row of a class."""
 
     def build(self, shapes: tuple[Shape, ...], origins: dict[str, Point], theme: Theme) -> None:
         """Replace all shapes."""
@@ -220,7 +220,7 @@ class PictureScene(QGraphicsScene):
         painter.resetTransform()
 
     def turns(self, groups: Iterable[str]) -> tuple[float, ...]:
-        """How far some groups are turned, those that carry them included: what a kept picture depends on."""
+        """Angles of some groups, those that carry them included: what a kept picture depends on."""
         return tuple(self._groups[g].rotation() for g in groups if g in self._groups)
 
     def move(self, group: str, point: Point) -> None:
@@ -235,7 +235,7 @@ class PictureScene(QGraphicsScene):
                 group.setRotation(degrees)
 
     def to_scene(self, group: str, point: Point) -> QPointF:
-        """Where a point of a group [mm, y up] stands in the scene now."""
+        """Return where a point of a group [mm, y up] stands in the scene now."""
         return self._groups[group].mapToScene(QPointF(point[0], -point[1]))
 
     def shape_at(self, position: QPointF) -> Shape | None:

@@ -58,7 +58,7 @@ class ScenePainter:
 
     def __init__(self, theme: Theme) -> None:
         self.line_factor = 1.0
-        """How much thicker lines are drawn, for the back row of a class."""
+        """Thickness of lines against usual, for the back row of a class."""
         self._paths: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
         self._hatchings: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
         self._kept: dict[Layer, tuple[object, QPixmap]] = {}
@@ -127,7 +127,7 @@ class ScenePainter:
         radius: float,
         frame: Frame | None = None,
     ) -> None:
-        """What lies under a point, so many times larger, in a round glass about it; words keep their size."""
+        """Paint what lies under a point, so many times larger, in a round glass about it; words keep their size."""
         words = SceneWords(painter, font, self.colour, size)
         frame = frame if frame is not None else frame_of(scene, size.width(), size.height(), words.em)
         x, y = frame.back(at.x(), at.y())
@@ -310,7 +310,7 @@ class ScenePainter:
         painter.setBrush(Qt.BrushStyle.NoBrush)
 
     def placed(self, words: SceneWords, scene: Scene, size: QSizeF, frame: Frame) -> tuple[Placed, ...]:
-        """Where the names of a scene stand; kept as long as its plan and the picture's size are the same."""
+        """Return where the names of a scene stand; kept as long as its plan and the picture's size are the same."""
         if scene.plan is None:
             return ()
         key = (id(scene.plan), size.width(), size.height(), frame, words.em, scene.lit)

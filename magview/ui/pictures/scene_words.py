@@ -44,7 +44,7 @@ class SceneWords:
         self.em = float(font.pixelSize()) if font.pixelSize() > 0 else float(QFontInfo(font).pixelSize())
 
     def width(self, text: str, px: float, bold: bool = False) -> float:
-        """How wide words are [px]."""
+        """Width of words [px]."""
         return _width(text, self._family, max(px, LEAST_PX), bold)
 
     def _write(
@@ -176,14 +176,14 @@ class SceneWords:
         return written
 
     def _shortest(self, words: CornerWords) -> float:
-        """How wide the lines of a corner are in their first wordings, at the left, or at their shortest [px]."""
+        """Width of a corner's lines in their first wordings, at the left, or at their shortest [px]."""
         which = 0 if "left" in words.corner else -1
         sizes = [(line.wordings[which], max(line.size * self.em, LEAST_PX), line.bold) for line in words.lines]
         return max(self.width(*line) for line in sizes)
 
     @staticmethod
     def _room(scene: Scene, size: QSizeF, frame: Frame, y: float, half: float, across: float, left: bool) -> float:
-        """How long a corner line at a height may be [px]: up to the round middle, or to the words across."""
+        """Greatest length of a corner line at a height [px]: up to the round middle, or to the words across."""
         whole = size.width() - 2 * EDGE_PX - 12.0 - across
         for glass in scene.glasses if left else ():
             radius = glass_radius(glass, size.width(), size.height())

@@ -81,7 +81,7 @@ class ShaftView(QWidget):
     # -------------------------------------------------------------- painting
 
     def rooms(self) -> tuple[QRectF, QRectF]:
-        """Where section and cut stand."""
+        """Return where section and cut stand."""
         width, height = float(self.width()), float(self.height())
         if width > WIDE * height:
             side = min(1.15 * height, 0.4 * width)

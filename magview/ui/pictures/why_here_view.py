@@ -53,7 +53,7 @@ Value = TypeVar("Value", float, Array)
 
 
 class WhyHereView(QWidget):
-    """Why the contacts open where they do, drawn for the lobe at work."""
+    """Picture of why the contacts open where they do, drawn for the lobe at work."""
 
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -137,7 +137,7 @@ class WhyHereView(QWidget):
         return float(self.fontMetrics().height()) * 0.8
 
     def plot_area(self) -> QRectF:
-        """Where the curves are drawn."""
+        """Return where the curves are drawn."""
         em, wide = self._em, self.width() > 42 * self._em
         left, right = (9.0, 8.6) if wide else (6.4, 6.6)
         return QRectF(left * em, 2.3 * em, self.width() - (left + right) * em, self.height() - 4.2 * em)
@@ -149,7 +149,7 @@ class WhyHereView(QWidget):
         return QRectF(area.left(), top + 3.0, area.width(), _LANES[index][3] * area.height() - 6.0)
 
     def x_of(self, angle_deg: Value) -> Value:
-        """Where an angle from the neutral stands, or where many do."""
+        """Return where an angle from the neutral stands, or where many do."""
         area, strip = self.plot_area(), self.strip
         assert strip is not None
         low, high = float(strip.rotor_deg[0]), float(strip.rotor_deg[-1])
@@ -166,18 +166,18 @@ class WhyHereView(QWidget):
         return max(1.18 * float(strip.energy_mj.max()), 1.2 * (strip.needed_mj or 0.0)) or 1.0
 
     def flux_y(self, share: Value) -> Value:
-        """Where a share of the greatest flux stands."""
+        """Return where a share of the greatest flux stands."""
         lane = self.lane(0)
         return lane.bottom() - (share / 1.02 + 1.0) / 2.0 * lane.height()
 
     def current_y(self, current_a: Value) -> Value:
-        """Where a current stands."""
+        """Return where a current stands."""
         lane, strip = self.lane(1), self.strip
         assert strip is not None
         return lane.bottom() - current_a / (1.12 * float(strip.current_a.max()) or 1.0) * lane.height()
 
     def energy_y(self, energy_mj: Value) -> Value:
-        """Where an energy stands."""
+        """Return where an energy stands."""
         lane, strip = self.lane(2), self.strip
         assert strip is not None
         return lane.bottom() - energy_mj / self._top_mj(strip) * lane.height()
@@ -370,7 +370,7 @@ class WhyHereView(QWidget):
         self._paint_spark(painter, strip, beside, strip.sparks(rotor))
 
     def spark_length(self, strip: WhyHere) -> float:
-        """How long the spark is drawn: in proportion to the energy, up to its room [px]."""
+        """Length of the spark as drawn: in proportion to the energy, up to its room [px]."""
         full = self.width() - self.plot_area().right() - 2.2 * self._em
         whole = _FULL_SPARK_SHARE * strip.needed_mj if strip.needed_mj else self._top_mj(strip)
         return full * min(1.0, strip.broken_mj / whole)

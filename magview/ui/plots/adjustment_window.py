@@ -281,7 +281,7 @@ class WindowSheet(PlotSheet):
         self.model.send(WearHeel(value / _SLIDER_STEPS_PER_MM), self._gesture)
 
     def words_at(self, plot: int, x: float, y: float) -> str:
-        """What the setting under the pointer would read."""
+        """Say what the setting under the pointer would read."""
         error, gap = internal_timing(self.model.state.magneto).opening_and_gap(x, y)
         opens = tr("never works the contacts")
         if math.isfinite(error):
@@ -314,6 +314,6 @@ class WindowSheet(PlotSheet):
         return window_table(self.model.state)
 
     def summary(self) -> str:
-        """Where you are."""
+        """Say where the setting is."""
         state = self.model.state
         return tr("You are at {place}.", place=self.words_at(0, state.backplate_deg, state.screw_deg))

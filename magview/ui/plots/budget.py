@@ -1,4 +1,4 @@
-"""Which reading matters most, and how likely the setting is within its limits."""
+"""Plot of which reading matters most, and of how likely the setting is within its limits."""
 
 from __future__ import annotations
 
@@ -160,5 +160,5 @@ class BudgetSheet(PlotSheet):
         return budget_table(self.outcome) if self.outcome is not None else []
 
     def summary(self) -> str:
-        """What it comes to."""
+        """Say what it comes to."""
         return outcome_words(self.outcome) if self.outcome is not None else tr("Nothing is judged yet.")

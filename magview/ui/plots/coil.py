@@ -1,4 +1,4 @@
-"""What the coil makes of the opening, and how the magnet pulls the rotor."""
+"""Plot of what the coil makes of the opening, and of how the magnet pulls the rotor."""
 
 from __future__ import annotations
 
@@ -331,7 +331,7 @@ _SUMMARY: dict[Which, str] = {
 
 
 def _level(energy_j: float | Array) -> Array:
-    """Where an energy [J] stands on the logarithmic scale of millijoules."""
+    """Return where an energy [J] stands on the logarithmic scale of millijoules."""
     return np.asarray(np.log10(np.maximum(1e3 * np.asarray(energy_j), _LEAST_MJ)))
 
 
@@ -424,7 +424,7 @@ class PullSheet(PlotSheet):
         return detent_table(self.model.state.magneto)
 
     def summary(self) -> str:
-        """Where the rotor would go."""
+        """Say where the rotor would go."""
         state = self.model.state
         if not pulls(state.magneto):
             return tr("This magneto's file gives no pull.")

@@ -178,7 +178,7 @@ class CouplingSheet(PlotSheet):
         return shift_table(self._moves) if self._moves else []
 
     def summary(self) -> str:
-        """How many there are, and the nearest."""
+        """Say how many there are, and which is the nearest."""
         if not self._moves:
             return tr("No timing can be planned.")
         best = self._best()

@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QGraphicsItem, QGraphicsView
 
 
 def plot_image(canvas: QGraphicsView, paper: str, scale: float) -> QImage:
-    """What a canvas shows, so many times finer than on the screen."""
+    """Return what a canvas shows, so many times finer than on the screen."""
     size = canvas.size()
     image = QImage(size * scale, QImage.Format.Format_RGB32)
     # Not a scaled painter: signs and legends keep their pixels under one, and would come out small.

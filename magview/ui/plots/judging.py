@@ -18,7 +18,7 @@ class Judging(QObject):
         self.outcomes: tuple[Outcome, ...] = ()
         self.judgement: Judgement | None = None
         self.why_not = ""
-        """Why there is no measurement."""
+        """Reason why there is no measurement."""
 
     def set(self, measurement: Measurement | None, why_not: str = "") -> None:
         """Another measurement, or none and why."""

@@ -26,7 +26,7 @@ from magview.spec.language import marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
 _KINDS = (marked("present"), marked("designed"), marked("before"))
-"""Which gaps are drawn, in the order of the legend."""
+"""Gaps that are drawn, in the order of the legend."""
 
 
 class LiftSheet(PlotSheet):
@@ -265,7 +265,7 @@ class LobeSheet(PlotSheet):
         return QBrush(QColor(self.look.theme.good if good else self.look.theme.bad)) if judged else QBrush()
 
     def words_at(self, plot: int, x: float, y: float) -> str:
-        """What the lobe under the pointer reads."""
+        """Say what the lobe under the pointer reads."""
         result = readings(self.model.state)
         lobe = round(x)
         if not 1 <= lobe <= len(result.opens_deg):
@@ -293,7 +293,7 @@ class LobeSheet(PlotSheet):
         return lobe_table(self.model.state)
 
     def summary(self) -> str:
-        """How many lobes are within limits."""
+        """Say how many lobes are within limits."""
         result = readings(self.model.state)
         return tr(
             "{good} of {lobes} lobes have their largest gap within limits.",

@@ -32,7 +32,7 @@ SHEETS = {
     "budget": (marked("Uncertainty"), "budget", "BudgetSheet"),
     "wear": (marked("Wear"), "wear", "WearSheet"),
 }
-"""What the tabs say, and where each sheet is found."""
+"""Words on the tabs, and where each sheet is found."""
 
 _LOOK_MS = 20
 
@@ -40,7 +40,7 @@ _FIRST = "magview.ui.plots.lift"
 """The first sheet's module brings the library with it."""
 
 _SLICE_S = 0.008
-"""How long the window is kept waiting at a time."""
+"""Time that the window is kept waiting at once."""
 
 
 def _touch_qt() -> Iterator[None]:
@@ -93,7 +93,7 @@ class PlotPane(QTabWidget):
             self._touch_on()
 
     def _touch_on(self) -> None:
-        """What must happen in this thread, in slices; then the rest of the import in another."""
+        """Do what must happen in this thread, in slices; then the rest of the import in another."""
         if self._touching is None or self._loading is not None or self.ready:
             return
         end = time.perf_counter() + _SLICE_S

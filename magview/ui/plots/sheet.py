@@ -1,4 +1,4 @@
-"""What all plots share: look, cursor, values under the pointer, copying, and saving as SVG, PNG or CSV.
+"""Base of all plots: look, cursor, values under the pointer, copying, and saving as SVG, PNG or CSV.
 
 pyqtgraph is imported here and in the sheets built on this alone: it takes longer to load than everything else
 together, so the window loads it in the background once its pictures stand.
@@ -41,7 +41,7 @@ LINES = {
     "limit": Qt.PenStyle.DashDotLine,
     "stop": Qt.PenStyle.DashDotDotLine,
 }
-"""What a line is, told by its strokes as well as by its colour."""
+"""Kind of a line, told by its strokes as well as by its colour."""
 
 
 def _written(write: Callable[..., list[str]], point: str, *arguments: object) -> list[str]:
@@ -83,7 +83,7 @@ class PlotSheet(QWidget):
     """Whether words stand at the left axes instead of numbers."""
 
     title = ""
-    """What the sheet is about, for captions and file names."""
+    """Subject of the sheet, for captions and file names."""
 
     def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -167,7 +167,7 @@ class PlotSheet(QWidget):
         """Give the curves the theme's colours."""
 
     def summary(self) -> str:
-        """What the plots say, for a reader that cannot see them and for the caption."""
+        """Say what the plots show, for a reader that cannot see them and for the caption."""
         return ""
 
     # -------------------------------------------------------------- making plots
@@ -241,7 +241,7 @@ class PlotSheet(QWidget):
 
     @property
     def per_mm(self) -> float:
-        """What a millimetre is in the unit shown."""
+        """Millimetre in the unit shown."""
         return 1.0 / MM_PER_INCH if self.look.inches else 1.0
 
     @property

@@ -20,7 +20,7 @@ from magview.ui.plots.sheet import PlotSheet
 
 
 class Adviser(Protocol):
-    """What to try next, as it is worked out beside the plot."""
+    """Adviser of what to try next, worked out beside the plot."""
 
     @property
     def advice(self) -> Advice | None:
@@ -153,5 +153,5 @@ class TrialsSheet(PlotSheet):
         return trials_table(trials_curve(advice)) if advice is not None else []
 
     def summary(self) -> str:
-        """What to do next."""
+        """Say what to do next."""
         return advice_words(self._advice) if self._advice is not None else ""

@@ -24,7 +24,7 @@ class Outlook(Protocol):
 
     @property
     def rates(self) -> WearRates:
-        """The rates."""
+        """Wear of heel and faces and growth of the pip."""
 
     @property
     def hours(self) -> NumberSpin:
@@ -141,7 +141,7 @@ class WearSheet(PlotSheet):
         self._seen[1].setData([0.0] * len(told), told)
 
     def words_at(self, plot: int, x: float, y: float) -> str:
-        """What to expect at the hours under the pointer."""
+        """Say what to expect at the hours under the pointer."""
         if self._panel is None or x < 0:
             return ""
         return expectation_words(self.model.state, self._panel.rates, round(x))
@@ -152,5 +152,5 @@ class WearSheet(PlotSheet):
         return wear_table(found, self.model.state) if found is not None else []
 
     def summary(self) -> str:
-        """What leaves its limits first."""
+        """Say what leaves its limits first."""
         return leaving_words(self.model.state, self._panel.rates) if self._panel else ""

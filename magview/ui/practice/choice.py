@@ -34,7 +34,7 @@ _MOST_CODE = 2**53 - 1
 
 @dataclass(frozen=True)
 class Chosen:
-    """What was chosen, with the code that draws the faults and the trainee's name."""
+    """Choice of an exercise, with the code that draws the faults and the trainee's name."""
 
     item: Exercise | Lesson
     code: int
@@ -45,7 +45,7 @@ class Choice(QDialog):
     """A list at the left of what it is about; Return or a double click begins."""
 
     begun = Signal(object)
-    """What was chosen, as `Chosen`."""
+    """Sent with what was chosen, as `Chosen`."""
 
     def __init__(self, lessons: bool, parent: QWidget | None = None, trainee: str = "") -> None:
         super().__init__(parent)

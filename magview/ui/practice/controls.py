@@ -17,7 +17,7 @@ from magview.ui.pictures.picture_view import step_factor
 from magview.ui.practice.model import PracticeModel
 
 TABS = {"tray": marked("&2 Tray"), "work": marked("&3 Work"), "notebook": marked("&4 Notebook")}
-"""What the tabs beside the pictures are called, but for the first."""
+"""Names of the tabs beside the pictures, but for the first."""
 
 
 class PracticePanel(QWidget):

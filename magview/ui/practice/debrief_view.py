@@ -29,7 +29,7 @@ from magview.ui.practice.model import ReplayModel
 from magview.ui.practice.pictures import Pictures
 
 _STEP_MS = 700
-"""How long the replay shows each act."""
+"""Time for which the replay shows each act."""
 
 _SHORT = 12
 """Columns with no longer words than this [letters] take just the room they need."""

@@ -35,7 +35,7 @@ def help_words() -> str:
 
 
 class AttemptWork(Protocol):
-    """What the menus ask of the page."""
+    """Page as its menus see it."""
 
     @property
     def pictures_shown(self) -> Pictures:
@@ -55,7 +55,7 @@ class AttemptWork(Protocol):
 
 
 class PracticeMenus(PictureMenuMaker):
-    """What hangs in the menu bar while an attempt or a lesson is in front."""
+    """Menus of an attempt or a lesson while it is in front."""
 
     def __init__(self, page: QWidget, work: AttemptWork, counts: bool) -> None:
         """`counts`: whether it is handed in and marked."""

@@ -20,7 +20,7 @@ AT_THE_PROPELLER = marked("put a hand on the propeller first, and treat it as li
 
 
 class PracticeModel(Pictured):
-    """What every practice room shares: the pictures' state is the room's bench, and every act may be refused."""
+    """Model of every practice room: the pictures' state is the room's bench, and every act may be refused."""
 
     acted = Signal(object, object, object)
     """The act, the room after it, the room before."""
@@ -149,7 +149,7 @@ class ReplayModel(Pictured):
         self.changed.emit(practice.bench, old.bench)
 
     def send(self, action: Action, gesture: object = None) -> bool:
-        """What is done is done."""
+        """Do an act; nothing done is undone."""
         self.refused.emit(tr("this is a replay: nothing in it can be changed"))
         return False
 

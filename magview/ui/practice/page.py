@@ -74,16 +74,16 @@ class PracticePage(Page):
         self.tabs.currentChanged.connect(self.rearranged)
 
     def name(self) -> str:
-        """What is worked at."""
+        """Name of what is worked at."""
         return self.model.practice.exercise.name
 
     def first_panel(self) -> tuple[str, PracticePanel]:
-        """What stands on the first tab, and the words on it."""
+        """Return the first tab's panel, and the words on it."""
         self.task = TaskPanel(self.model, self.look)
         return tr("&1 Task"), self.task
 
     def build_strip(self) -> PracticePanel | None:
-        """What stands above the room."""
+        """Build the strip above the room."""
         return None
 
     # -------------------------------------------------------------- building

@@ -47,7 +47,7 @@ class Pictures(QSplitter):
         return (*inside, self.drive, self.crank) if self.on_engine else inside
 
     def show_practice(self, practice: Practice) -> None:
-        """What the bench's own state does not tell the pictures: what lies on, what is painted, how the disc sits."""
+        """Tell the pictures what the bench's state does not: what lies on, what is painted, how the disc sits."""
         hidden = hidden_parts(practice)
         if self._scales:
             hidden -= {"rotor scale", "plate scale"}

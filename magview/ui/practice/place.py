@@ -42,7 +42,7 @@ class PracticePlace(Place):
         super().__init__(look)
         self._folder = folder
         self.more: Sequence[tuple[str, Callable[[], object]]] = ()
-        """What else can be begun here, by its words."""
+        """Functions that begin something else here, by their words."""
 
     def build_home(self) -> Page:
         """Exercises to begin, and attempts under way."""

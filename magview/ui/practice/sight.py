@@ -1,4 +1,4 @@
-"""What eyes and hands know, always in view: lamp, straightedge, disc, finger, the last answer; and turning."""
+"""Readings of eyes and hands, always in view: lamp, straightedge, disc, finger, the last answer; and turning."""
 
 from __future__ import annotations
 
@@ -100,7 +100,7 @@ class Lamp(QWidget):
 
 
 class SightBox(PracticePanel):
-    """What is seen now, as `seen` says it."""
+    """Box that shows what is seen now, as `seen` says it."""
 
     def __init__(self, model: PracticeModel, look: Look) -> None:
         super().__init__(model, look)

@@ -99,7 +99,7 @@ class BladeBox(QGroupBox):
 
 
 class TrayPanel(PracticePanel):
-    """What lies ready; what the exercise does not give is not there."""
+    """Panel of what lies ready; what the exercise does not give is not there."""
 
     def __init__(self, model: PracticeModel, look: Look) -> None:
         super().__init__(model, look)

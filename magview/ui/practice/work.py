@@ -1,4 +1,4 @@
-"""What hands do with spanner and screwdriver: screws, switch lead, engine, coupling."""
+"""Work with spanner and screwdriver: screws, switch lead, engine, coupling."""
 
 from __future__ import annotations
 

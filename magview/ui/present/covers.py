@@ -1,4 +1,4 @@
-"""What stands over the pictures while a class looks: the frozen picture, and before beside after."""
+"""Covers over the pictures while a class looks: the frozen picture, and before beside after."""
 
 from __future__ import annotations
 
@@ -25,7 +25,7 @@ class Cover(QWidget):
         self._follow()
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """What lies below has moved."""
+        """Follow what lies below when it moves."""
         if event.type() in (QEvent.Type.Resize, QEvent.Type.Move, QEvent.Type.Show):
             self._follow()
         return super().eventFilter(watched, event)
@@ -52,7 +52,7 @@ class Frozen(Cover):
 
     @property
     def words(self) -> str:
-        """What the picture says of itself."""
+        """Return the words that the picture says of itself."""
         return tr("FROZEN · the bench has moved on") if self._moved else tr("FROZEN · as on the bench")
 
     def bench_moved(self) -> None:

@@ -15,11 +15,11 @@ from magview.ui.pictures.scene import PictureScene
 Anchors = Callable[[], Mapping[str, tuple[str, Point]]]
 
 _VEIL = 205
-"""How much of what is not in the light is covered, of 255."""
+"""Cover of what is not in the light, of 255."""
 
 
 class Light:
-    """What a presenter shows on one picture; while it shows nothing the picture does not know of it."""
+    """Light of a presenter on one picture; while it shows nothing the picture does not know of it."""
 
     def __init__(self, view: PictureView, anchors: Anchors, look: Look) -> None:
         self._view, self._anchors, self.look = view, anchors, look
@@ -36,7 +36,7 @@ class Light:
         self.show("", "", "", False)
 
     def tip(self) -> QPointF | None:
-        """Where the part is [px]."""
+        """Return where the part is [px]."""
         place = self._anchors().get(self.part)
         scene = self._view.scene()
         if place is None or not isinstance(scene, PictureScene):

@@ -28,7 +28,7 @@ if TYPE_CHECKING:
 
 
 class Presenter(QObject):
-    """What a presenter does to the bench's pictures, from a bar below them and by keys."""
+    """Actions of a presenter on the bench's pictures, from a bar below them and by keys."""
 
     changed = Signal(bool)
     """Presenting has begun or ended."""
@@ -39,7 +39,7 @@ class Presenter(QObject):
         self.on = False
         self._order: list[tuple[End, str]] = []
         self._at = -1
-        """Which part of the order is named; −1: none yet."""
+        """Index of the part named, in their order; −1: none yet."""
         self._projected_here = False
         self.frozen: Frozen | None = None
         self._plots_were = False
@@ -169,7 +169,7 @@ class Presenter(QObject):
                 light.clear()
                 continue
             here = name == end
-            # What is told of a part always stands in the same place: under the largest picture.
+            # The words on a part always stand in the same place: under the largest picture.
             words = said if name == "breaker" else ""
             light.show(part if here else "", tr(part) if here else "", words, self.spot.isChecked())
         told = {p for e, p in self._order[: max(self._at, 0)] if e == "breaker"} - {part}

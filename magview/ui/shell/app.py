@@ -139,7 +139,7 @@ def _teller(window: MainWindow) -> Callable[[str], None]:
 
 
 def _once_complete(window: MainWindow, then: Callable[[MainWindow], None] | None) -> None:
-    """What nobody waits for: the log, what stands in the way of keeping things, reports of an earlier fault."""
+    """Do what nobody waits for: the log, what stands in the way of keeping things, reports of an earlier fault."""
 
     def look() -> None:
         if window.furnishing:

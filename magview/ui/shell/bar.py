@@ -76,7 +76,7 @@ class PlaceBar(QFrame):
         self._fit()
 
     def show_place(self, name: str, page: Page, home: bool) -> None:
-        """What is in front: its place, the page with its tools, and whether the place begins there."""
+        """Show what is in front: its place, the page with its tools, and whether the place begins there."""
         words, title = tr(PLACES[name]), page.heading()
         self.buttons[name].setChecked(True)
         self.back.setVisible(not home)

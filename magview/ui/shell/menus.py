@@ -139,7 +139,7 @@ class CommonMenus(MenuMaker):
     # -------------------------------------------------------------- choices
 
     def fill_job_menus(self) -> None:
-        """What the job menu offers now."""
+        """Fill the job menu with what it offers now."""
         self._places.work.fill(self.notes_menu, self.recent_jobs)
 
     def _go_home(self) -> None:

@@ -72,7 +72,7 @@ OPENERS: dict[str, Callable[[MainWindow, Path], None]] = {
     "job": _job,
     "class": _class,
 }
-"""What opens each kind of file."""
+"""Functions that open each kind of file."""
 
 
 def _no_engine(path: Path) -> str:
@@ -91,4 +91,4 @@ def _no_kept_bench(path: Path) -> str:
 
 
 _REFUSED: dict[str, Callable[[Path], str]] = {"engine": _no_engine, "bench": _no_kept_bench}
-"""Why the others are not opened."""
+"""Reason why the others are not opened."""

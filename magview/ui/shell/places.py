@@ -126,7 +126,7 @@ class Places(Stack):
 
     @property
     def bench(self) -> BenchPlace:
-        """The bench."""
+        """Place with the workbench."""
         return self._of("bench", BenchPlace)
 
     @property
@@ -151,7 +151,7 @@ class Places(Stack):
 
     @property
     def guide(self) -> GuidePlace:
-        """The guide."""
+        """Place with the pages to read."""
         return cast("GuidePlace", self.named("guide"))
 
     @property

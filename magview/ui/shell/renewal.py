@@ -44,7 +44,7 @@ def others_open(window: MainWindow) -> bool:
 
 
 def _follow(old: MainWindow, new: MainWindow) -> None:
-    """How the old window was looked at."""
+    """Take over how the old window was looked at."""
     was_page, page = old.bench_page, new.bench_page
     for was, now in zip(was_page.menus.ticks(), page.menus.ticks(), strict=True):
         # Of a group the chosen one is triggered; the others follow.

@@ -31,7 +31,7 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.work.place import WorkPlace
 
 _SAID_MS = 12_000
-"""How long a sentence stands at the foot."""
+"""Time that a sentence stands at the foot."""
 
 
 class MainWindow(QMainWindow):
@@ -81,7 +81,7 @@ class MainWindow(QMainWindow):
         self.resize(first_size(QApplication.primaryScreen().availableGeometry().size()))
 
     def _furnishing(self) -> Iterator[None]:
-        """What comes after the pictures, in steps that nobody waits for."""
+        """Build what comes after the pictures, in steps that nobody waits for."""
         import magview.ui.shell.menus
 
         yield
@@ -134,7 +134,7 @@ class MainWindow(QMainWindow):
 
     @property
     def bench_page(self) -> BenchPage:
-        """The bench."""
+        """Page of the workbench in this window."""
         return self.places.bench.page
 
     @property

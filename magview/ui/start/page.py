@@ -18,7 +18,7 @@ from magview.ui.kit.strip import Foot
 
 @dataclass(frozen=True)
 class Door:
-    """What stands on a door, and what its button does."""
+    """Door: its words, and what its button does."""
 
     title: str
     text: str
@@ -28,7 +28,7 @@ class Door:
 
 
 class DoorFrame(QFrame):
-    """One door."""
+    """Frame with the words and the button of a door."""
 
     def __init__(self, door: Door) -> None:
         super().__init__()
@@ -54,7 +54,7 @@ class DoorFrame(QFrame):
         self.again()
 
     def again(self) -> None:
-        """What the button says now."""
+        """Write what the button says now."""
         self.button.setText(self._door.button())
 
     def _go(self) -> None:
@@ -65,7 +65,7 @@ class StartPage(Page):
     """The doors, and below them what was worked on lately."""
 
     picked = Signal(object)
-    """What was chosen among the things worked on lately."""
+    """Sent with what was chosen among the things worked on lately."""
 
     def __init__(self, look: Look, doors: tuple[Door, ...], recent: Listed) -> None:
         super().__init__(look)

@@ -34,7 +34,7 @@ _TITLES = {
 
 
 def state_words(job: Job, name: str) -> str:
-    """How a stage stands, a sign and words."""
+    """State of a stage, a sign and words."""
     stage, lacks = stage_of(job, name), missing(job, name)
     if stage.state == "skipped":
         return tr("→ skipped: {reason}", reason=stage.reason.splitlines()[0][:60])
@@ -91,7 +91,7 @@ class Contents(QWidget):
         self.chosen.emit(self.pages[row])
 
     def tell(self, page: str, words: str) -> None:
-        """What stands under the title of a page that is no stage."""
+        """Write under the title of a page that is no stage."""
         self._told[page] = words
         self._changed(self._model.job)
 
@@ -145,7 +145,7 @@ class Contents(QWidget):
 
 
 class StageBar(QFrame):
-    """What was said last; what is missing; done, skip, open again, next."""
+    """Foot of a stage: what was said last, what is missing; done, skip, open again, next."""
 
     done_wanted = Signal()
     skip_wanted = Signal()

@@ -117,7 +117,7 @@ class DriftSheet(PlotSheet):
         plot.setYRange(low_end - 0.1 * room, high_end + 0.3 * room, padding=0.0)
 
     def words_at(self, plot: int, x: float, y: float) -> str:
-        """What should be read at the hours under the pointer."""
+        """Say what should be read at the hours under the pointer."""
         line = None if self._drift is None else getattr(self._drift, tuple(READINGS)[plot])
         if line is None or x < line.last_h:
             return ""
@@ -146,7 +146,7 @@ class DriftSheet(PlotSheet):
         ]
 
     def summary(self) -> str:
-        """What the sheets foretell."""
+        """Say what the sheets foretell."""
         return "" if self._drift is None else " ".join(self._drift.sentences)
 
 

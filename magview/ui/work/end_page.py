@@ -24,7 +24,7 @@ from magview.ui.work.page import Page
 
 
 def standing(job: Job) -> list[str]:
-    """What still stands between the sheet and its end, a sentence each; empty if nothing does."""
+    """Obstacles between the sheet and its end, a sentence each; empty if there are none."""
     found = judge.progress(job)
     told = [*earlier(job), *dangers(job)]
     if found.open:

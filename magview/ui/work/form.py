@@ -45,7 +45,7 @@ def verdict_of(row: ReadingRow | None) -> str:
 
 
 def sure_words(field: str, sure: Sure) -> str:
-    """How sure a quantity is, in a sentence."""
+    """Say how sure a quantity is, in a sentence."""
     unit = about(Uncertainty, field).quantity.unit
     value, spread, low, high = (
         value_words(v, unit) for v in (sure.value, sure.expanded_uncertainty, sure.low, sure.high)
@@ -76,7 +76,7 @@ class Form(QWidget):
         self._grid.setHorizontalSpacing(10)
         self._grid.setColumnStretch(2, 1)
         self._told: list[QLabel] = []
-        """What follows from readings, or was noted of their uncertainty."""
+        """Labels of what follows from readings, or was noted of their uncertainty."""
         self.strike = QPushButton(tr("Strike out the uncertainty"), self)
         self.strike.setAutoDefault(False)
         self.strike.clicked.connect(self._strike_out)
@@ -328,7 +328,7 @@ class Form(QWidget):
         self._told.append(label)
 
     def _sure_rows(self) -> list[tuple[str, str, None]]:
-        """How sure each quantity is, in a sentence."""
+        """Say how sure each quantity is, in a sentence."""
         found = getattr(part_of(self.model.job, self.part), "uncertainty", None)
         if not isinstance(found, Uncertainty):
             return []
@@ -348,7 +348,7 @@ class Form(QWidget):
     # -------------------------------------------------------------- looks
 
     def _look_changed(self) -> None:
-        """What is being typed is read in the unit it was begun in."""
+        """Read what is being typed in the unit it was begun in."""
         if self.look.inches != self._inches:
             self.finish()
             self._inches = self.look.inches

@@ -81,7 +81,7 @@ class HistoryPage(Page):
         look.changed.connect(self._show_usual)
 
     def _build_errors(self) -> QGroupBox:
-        """How well this sheet's readings were taken; what is left empty is taken to be as usual, and that is said."""
+        """Build fields for how well readings were taken; what is left empty is taken as usual, and that is said."""
         box = QGroupBox(tr(title_of("reading_errors")))
         column = QVBoxLayout(box)
         self.errors = Form(self.model, "reading_errors", self.look)
@@ -100,7 +100,7 @@ class HistoryPage(Page):
 
     @property
     def folder(self) -> Path:
-        """Where earlier sheets are looked for: beside this one until another folder is chosen."""
+        """Return where earlier sheets are looked for: beside this one until another folder is chosen."""
         return self._folder or self.model.store.path.parent
 
     def _choose(self) -> None:

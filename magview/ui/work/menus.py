@@ -18,7 +18,7 @@ from magview.ui.work.model import JobModel
 
 
 class SheetWork(Protocol):
-    """What the menus ask of the sheet's page."""
+    """Sheet's page as its menus see it."""
 
     model: JobModel
 
@@ -72,7 +72,7 @@ class SheetWork(Protocol):
 
 
 class JobMenus(MenuMaker):
-    """What hangs in the menu bar while a job sheet is in front, and follows the sheet."""
+    """Menus of a job sheet while it is in front; they follow the sheet."""
 
     def __init__(self, page: QWidget, sheet: SheetWork, look: Look) -> None:
         super().__init__(page)

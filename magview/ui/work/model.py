@@ -31,7 +31,7 @@ def part_of(job: Job, part: str) -> Model:
 
 
 def part_title(part: str) -> str:
-    """What a part is called."""
+    """Return the name of a part for people."""
     return tr("Job sheet") if part == HEAD else tr(title_of(part))
 
 
@@ -82,18 +82,18 @@ class JobModel(QObject):
         return self._rows[1]
 
     def hold(self, part: str, field: str, title: str) -> None:
-        """What was typed into a field was not taken, and still stands there."""
+        """Remember that a field's text was not taken and still stands there."""
         self.pending[part, field] = title
         self.pending_changed.emit()
 
     def let_go(self, part: str, field: str) -> None:
-        """What stands in a field is what is on the sheet."""
+        """Remember that a field holds what is on the sheet."""
         if self.pending.pop((part, field), None) is not None:
             self.righted.emit()
             self.pending_changed.emit()
 
     def pending_in(self, part: str) -> tuple[str, ...]:
-        """What the fields of a part are called that hold something not taken."""
+        """Names of the fields of a part that hold something not taken."""
         return tuple(title for (where, _), title in self.pending.items() if where == part)
 
     def reload(self) -> None:

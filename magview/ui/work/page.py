@@ -33,7 +33,7 @@ def cautions_frame() -> QFrame:
 
 
 class Page(QScrollArea):
-    """What stands at the right of the list: a column that scrolls where it has not room, and never sideways."""
+    """Page at the right of the list: a column that scrolls where it has not room, and never sideways."""
 
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)

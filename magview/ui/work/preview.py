@@ -88,7 +88,7 @@ class PreviewPage(Page):
 
     @property
     def chosen_paper(self) -> PaperSize:
-        """The paper chosen."""
+        """Size of the paper to print on."""
         return PAPERS[self.paper.currentIndex()]
 
     def _print(self) -> None:

@@ -1,4 +1,4 @@
-"""What is taken away from a job sheet: PDF, HTML, tables; and its help."""
+"""Things taken away from a job sheet: PDF, HTML, tables; and its help."""
 
 from __future__ import annotations
 
@@ -26,7 +26,7 @@ from magview.ui.work.model import JobModel
 
 
 class Sheet(Protocol):
-    """What is asked of the sheet's page."""
+    """Sheet's page as these actions see it."""
 
     model: JobModel
 
@@ -39,7 +39,7 @@ class Sheet(Protocol):
         """The paper chosen for printing."""
 
     def finish(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
 
     def answer(self, sentence: str) -> None:
         """Say what came of it."""
@@ -56,7 +56,7 @@ class Reports(QObject):
         self._page, self._sheet = page, sheet
 
     def ask_path(self, title: str, ending: str, kinds: str) -> Path | None:
-        """Where something is to be written, beside the sheet unless another folder is chosen; None if nowhere."""
+        """Ask where something is to be written, beside the sheet unless another folder is chosen; None if nowhere."""
         path = self._sheet.model.store.path
         stem = stem_of(path).removesuffix("-job")
         return ask_save(self._page, title, path.with_name(f"{stem}{ending}"), kinds)

@@ -200,7 +200,7 @@ class JobPage(place.Page):
         self._refusing = True
 
     def _righted(self) -> None:
-        """What was refused is put right: the refusal goes."""
+        """Remove the refusal of what was put right."""
         if self._refusing:
             self.answer("")
 
@@ -331,7 +331,7 @@ class JobPage(place.Page):
         self.check_file()
 
     def may_close(self) -> bool:
-        """What is being typed is taken; what is not in the file is not lost by a click."""
+        """Take what is being typed; what is not in the file is not lost by a click."""
         self.page.finish()
         if self.model.store.trouble is not None:
             self._ask_close(self.model.store.trouble)
@@ -389,7 +389,7 @@ class JobPage(place.Page):
         refuse(self, sentence)
 
     def finish(self) -> None:
-        """What is being typed counts now."""
+        """Take what is being typed."""
         self.page.finish()
 
     @property
