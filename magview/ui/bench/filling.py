@@ -117,5 +117,5 @@ def _is_escape(event: QEvent) -> bool:
 
 
 def _target(picture: QWidget) -> QWidget:
-    """What a picture's mouse events go to."""
+    """Return the widget that a picture's mouse events go to."""
     return picture.viewport() if isinstance(picture, QAbstractScrollArea) else picture

@@ -64,7 +64,7 @@ class WhyHereView(QWidget):
         self._still: tuple[object, QPixmap] = (None, QPixmap())
         self._gesture: int | None = None
         self._before: float | None = None
-        """Where the rotor stood before it was last taken hold of."""
+        """Angle of the rotor before it was last taken hold of."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(160, 90)
         self.setAccessibleName(tr("Why here: flux, current and energy over the rotor's angle"))
