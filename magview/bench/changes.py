@@ -20,6 +20,13 @@ def changes(before: BenchState, after: BenchState, *, numbers: bool = True) -> l
     return [*_hands(before, after, numbers), *_results(before, after, numbers)]
 
 
+def effects(before: BenchState, after: BenchState, *, numbers: bool = True) -> list[str]:
+    """What became of opening, largest gap and limits, a sentence each."""
+    if not same_but_worn(before.magneto, after.magneto):
+        return changes(before, after, numbers=numbers)
+    return list(_results(before, after, numbers))
+
+
 def _hands(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str]:
     turned = after.rotor_deg - before.rotor_deg
     if abs(turned) >= _ANGLE_DEG:

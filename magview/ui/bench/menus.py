@@ -13,6 +13,7 @@ from magview.bench.actions import HoldRotor, LetGo, LoadTrain, MountMagneto
 from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 from magview.spec.library import find_magneto, shipped_names
+from magview.ui.bench.comparing import Comparing
 from magview.ui.bench.files import BenchFiles
 from magview.ui.bench.filling import PICTURES, Filling
 from magview.ui.kit.bench_model import BenchModel
@@ -84,6 +85,8 @@ class BenchMenus(PictureMenuMaker):
         self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
         self.load_action = self.act(bench, tr("&Load the drive train against rotation"), self._load_train, None)
         self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
+        self.compare_action = self.check(bench, tr("&Compare with now"), None, False, QKeySequence("K"))
+        self.compare_action.setToolTip(tr("Keep this moment as a ghost in the pictures; again: forget it (K)"))
         self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
@@ -121,6 +124,7 @@ class BenchMenus(PictureMenuMaker):
             bar.addAction(action)
             bar.widgetForAction(action).installEventFilter(self)
         bar.addAction(self.plots_action)
+        bar.addAction(self.compare_action)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Name what is on the bench, and say whether something can be undone."""
@@ -147,6 +151,10 @@ class BenchMenus(PictureMenuMaker):
         menu.addSeparator()
         self._larges = {name: self.check(menu, tr(text), self._fill, False, None) for name, text in PICTURES.items()}
         filling.changed.connect(self._show_filled)
+
+    def offer_comparing(self, comparing: Comparing) -> None:
+        """Let a moment be kept and forgotten."""
+        self.compare_action.toggled.connect(comparing.keep)
 
     def _fill(self, on: bool) -> None:
         name = next(name for name, action in self._larges.items() if action is self.sender())

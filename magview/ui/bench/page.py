@@ -27,6 +27,7 @@ from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.bench.comparing import Comparing
     from magview.ui.bench.files import BenchFiles
     from magview.ui.bench.filling import Filling
     from magview.ui.bench.lead_panel import LeadPanel
@@ -92,6 +93,7 @@ class BenchPage(Page):
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self.filling: Filling | None = None
+        self.comparing: Comparing | None = None
         self._menus: BenchMenus | None = None
         self._files: BenchFiles | None = None
         self._plots: PlotPane | None = None
@@ -164,7 +166,11 @@ class BenchPage(Page):
         from magview.ui.bench.filling import Filling
 
         self.filling = Filling(self)
+        from magview.ui.bench.comparing import Comparing
+
+        self.comparing = Comparing(self)
         self.menus.list_pictures(self.filling)
+        self.menus.offer_comparing(self.comparing)
         self.tabs.currentChanged.connect(self.rearranged)
         self.plots.currentChanged.connect(self.rearranged)
         self.plots.made.connect(self.rearranged)

@@ -54,13 +54,14 @@ class MenuMaker(QObject):
         return action
 
     def check(
-        self, menu: QMenu, text: str, slot: Callable[[bool], object], on: bool, key: QKeySequence | None
+        self, menu: QMenu, text: str, slot: Callable[[bool], object] | None, on: bool, key: QKeySequence | None
     ) -> QAction:
         """An entry that is so or not."""
         action = self.act(menu, text, None, key)
         action.setCheckable(True)
         action.setChecked(on)
-        action.triggered.connect(slot)
+        if slot is not None:
+            action.triggered.connect(slot)
         return action
 
     def choice(

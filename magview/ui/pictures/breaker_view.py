@@ -106,7 +106,9 @@ class BreakerView(PictureView):
             hidden=self._picture.hidden, still_motion=self._model.reduced_motion, mirrored=self.mirrored,
             remark=remark(self._model.state), eye_deg=self._eye_deg,
         )  # fmt: skip
-        return breaker_scene(Shown.of(state, self._exaggeration), options)
+        scene, factor = breaker_scene(Shown.of(state, self._exaggeration), options), self._exaggeration
+        drawn_with = factor, options.hidden, options.numbers, self.mirrored
+        return self.ghost.over(scene, state, lambda then: breaker_scene(Shown.of(then, factor), options), *drawn_with)
 
     @property
     def hand(self) -> str:

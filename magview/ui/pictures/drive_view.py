@@ -126,7 +126,13 @@ class DriveView(PictureView):
             hidden |= {PAINT}
         options = Options(self.numbers, hovering=self._hovering, hidden=hidden)
         room_em = max(size.width(), 1.0) / em, max(size.height(), 1.0) / em
-        return coupling_scene(self._model.state, options, self._preview, at_engine, room_em, self._aside)
+
+        def draw(state: BenchState) -> Scene:
+            return coupling_scene(state, options, self._preview, at_engine, room_em, self._aside)
+
+        state = self._model.state
+        drawn_with = at_engine, hidden, self.numbers, self._preview, self._aside
+        return self.ghost.over(draw(state), state, draw, *drawn_with)
 
     def panes(self) -> Iterator[_Pane]:
         """The view that is chosen, and in a wide picture the other at its right."""

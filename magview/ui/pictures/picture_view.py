@@ -23,7 +23,9 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QGraphicsView, QWidget
 
+from magview.bench.state import BenchState
 from magview.ui.kit.look import Look
+from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene import PictureScene
 
 
@@ -68,6 +70,8 @@ class PictureView(QGraphicsView):
         self.look, self._parts = look, scene
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
+        self.ghost = Ghost()
+        """What it is compared with."""
         self.to_scale = True
         """Whether a bar can say how long a millimetre is drawn."""
         self.over: Callable[[QPainter], None] | None = None
@@ -181,6 +185,11 @@ class PictureView(QGraphicsView):
     def focusOutEvent(self, event: QFocusEvent) -> None:
         """Show that the keyboard has gone."""
         super().focusOutEvent(event)
+        self.viewport().update()
+
+    def set_ghost(self, state: BenchState | None) -> None:
+        """Compare with a moment; None: with none any more."""
+        self.ghost.state = state
         self.viewport().update()
 
     # -------------------------------------------------------------- looks

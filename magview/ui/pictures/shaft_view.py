@@ -17,6 +17,7 @@ from magview.drawing.shaft_section import shaft_scene
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene_painter import ScenePainter
 
 WIDE = 2.0
@@ -37,6 +38,8 @@ class ShaftView(QWidget):
         self.model, self.look, self.numbers = model, look, numbers
         self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self._scenes: tuple[Scene, Scene] | None = None
+        self.ghosts = Ghost(), Ghost()
+        """What section and cut are compared with."""
         self._hovering = ""
         self.setMouseTracking(True)
         self.setMinimumSize(160, 90)
@@ -62,8 +65,18 @@ class ShaftView(QWidget):
         if self._scenes is None:
             options = Options(numbers=self.numbers, hovering=self._hovering)
             at = state or self.model.state
-            self._scenes = shaft_scene(at, options), rotor_cut_scene(at, options)
+            self._scenes = (
+                self.ghosts[0].over(shaft_scene(at, options), at, lambda then: shaft_scene(then, options)),
+                self.ghosts[1].over(rotor_cut_scene(at, options), at, lambda then: rotor_cut_scene(then, options)),
+            )
         return self._scenes
+
+    def set_ghost(self, state: BenchState | None) -> None:
+        """Compare with a moment; None: with none any more."""
+        for ghost in self.ghosts:
+            ghost.state = state
+        self._scenes = None
+        self.update()
 
     def light(self, part: str) -> None:
         """Light a part up, wherever it was pointed at."""

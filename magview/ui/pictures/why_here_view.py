@@ -7,6 +7,7 @@ long as the energy.
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import TypeVar
 
 import numpy as np
@@ -33,6 +34,7 @@ from magview.drawing.shapes import Array
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.pictures.scene_colours import scene_colours
 
@@ -60,6 +62,10 @@ class WhyHereView(QWidget):
         self.model, self.look = model, look
         self.strip: WhyHere | None = None
         """The curves shown; None where there are none."""
+        self.ghost = Ghost()
+        """What it is compared with."""
+        self._was: WhyHere | None = None
+        """The curves of the moment kept, for the lobe that is shown."""
         self._key: object = None
         self._still: tuple[object, QPixmap] = (None, QPixmap())
         self._gesture: int | None = None
@@ -87,9 +93,20 @@ class WhyHereView(QWidget):
             return
         if key != self._key or strip is None or not self._covers(strip, state.rotor_deg):
             self.strip, self._key = why_here(state), key
+            self._take_ghost(state)
         self.setAccessibleDescription(self._description(state))
         self.setToolTip("" if self.strip is None else f"{self._speeds(self.strip)} {tr(COIL_WHY)}")
         self.update()
+
+    def set_ghost(self, state: BenchState | None) -> None:
+        """Compare with a moment; None: with none any more."""
+        self.ghost.state = state
+        self._take_ghost(self.model.state)
+        self.update()
+
+    def _take_ghost(self, now: BenchState) -> None:
+        then = self.ghost.of(now)
+        self._was = None if then is None else why_here(replace(then, rotor_deg=now.rotor_deg))
 
     @staticmethod
     def _covers(strip: WhyHere, rotor_deg: float) -> bool:
@@ -200,7 +217,7 @@ class WhyHereView(QWidget):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         ratio = self.devicePixelRatioF()
-        key = self.strip, self.size(), ratio, self.look.theme, self.look.line_factor, self.font().key()
+        key = self.strip, self._was, self.size(), ratio, self.look.theme, self.look.line_factor, self.font().key()
         if self._still[0] != key or self.strip is None:
             pixmap = QPixmap(self.size() * ratio)
             pixmap.setDevicePixelRatio(ratio)
@@ -266,6 +283,7 @@ class WhyHereView(QWidget):
         y = self.lane(2).top() + 1.0
         painter.setPen(self._pen("lift", 3.0))
         painter.drawLine(QLineF(self.x_of(low), y, self.x_of(high), y))
+        self._paint_ghost(painter, area)
         x = self.x_of(strip.opens_deg)
         painter.setPen(self._pen("opening", 1.4))
         painter.drawLine(QLineF(x, area.top(), x, area.bottom()))
@@ -273,6 +291,21 @@ class WhyHereView(QWidget):
         painter.setBrush(self._colour("lift"))
         painter.drawEllipse(QPointF(x, self.energy_y(strip.broken_mj)), 4.5, 4.5)
         self._paint_names(painter, area)
+
+    def _paint_ghost(self, painter: QPainter, area: QRectF) -> None:
+        """Where the contacts opened at the moment kept, with the current and the energy there, dashed and hollow."""
+        was = self._was
+        if was is None:
+            return
+        pen = self._pen("second_ink", 1.3, (5.0, 3.0))
+        painter.save()
+        painter.setClipRect(area)
+        self._paint_curve(painter, _points(self.x_of(was.rotor_deg), self.current_y(was.current_a)), pen)
+        x = self.x_of(was.opens_deg)
+        painter.drawLine(QLineF(x, area.top(), x, area.bottom()))
+        painter.setPen(self._pen("second_ink", 1.6))
+        painter.drawEllipse(QPointF(x, self.energy_y(was.broken_mj)), 5.5, 5.5)
+        painter.restore()
 
     def _paint_title(self, painter: QPainter, strip: WhyHere) -> None:
         """The speed, in as many words as there is room for; whether it is assumed is always said."""

@@ -44,7 +44,6 @@ class Presenter(QObject):
         self.frozen: Frozen | None = None
         self._plots_were = False
         self.compared: BeforeAndAfter | None = None
-        self.kept: BenchState | None = None
         self.lights: dict[str, Light] = {
             "breaker": Light(page.breaker, self._breaker_anchors, self._look),
             "drive": Light(page.drive, drive_anchors, self._look),
@@ -71,7 +70,7 @@ class Presenter(QObject):
         self.spot = self._act(tr("Spotlight"), tr("Dim all but the part that is named"), ("S",), check=True)
         self.freeze = self._act(tr("Freeze"), tr("The picture stands; the bench moves on"), ("F",), check=True)
         self.hide = self._act(tr("Hide numbers"), tr("No numbers until they are asked for"), ("D", "."), check=True)
-        self.keep = self._act(tr("Keep this moment"), tr("Remember the bench as it is"), ("K",))
+        self.bar.addAction(self._page.menus.compare_action)
         self.compare = self._act(tr("Before and after"), tr("The kept moment beside now"), ("A",), check=True)
         self.end = self._act(tr("End"), tr("Put away what is shown, then end"), ("Esc",))
         self.previous.triggered.connect(self.name_previous)
@@ -79,7 +78,8 @@ class Presenter(QObject):
         self.spot.toggled.connect(self._light)
         self.freeze.toggled.connect(self.set_frozen)
         self.hide.toggled.connect(self.hide_numbers)
-        self.keep.triggered.connect(self.keep_moment)
+        if self._page.comparing is not None:
+            self._page.comparing.changed.connect(self._kept_another)
         self.compare.toggled.connect(self.set_compared)
         self.end.triggered.connect(self.step_back)
 
@@ -217,6 +217,8 @@ class Presenter(QObject):
         page.menus.plots_action.setEnabled(not hidden)
         if self.compared is not None:
             self.compared.set_numbers(not hidden)
+        if page.comparing is not None:
+            page.comparing.show_words()
 
     def _look_changed(self) -> None:
         # The page brings its calculators back by itself; after that they go again.
@@ -226,13 +228,16 @@ class Presenter(QObject):
         if self.hide.isChecked():
             self._page.tabs.hide()
 
-    def keep_moment(self) -> None:
-        """Remember the bench as it is, for before and after."""
-        self.kept = self._model.state
-        self.compare.setEnabled(True)
-        self._page.say(tr("This moment is kept: “Before and after” shows it beside the bench."))
-        if self.compared is not None:  # the pictures of the old moment are of no use any more
-            self.set_compared(True)
+    @property
+    def kept(self) -> BenchState | None:
+        """The moment that the bench keeps to compare with."""
+        comparing = self._page.comparing
+        return None if comparing is None else comparing.kept
+
+    def _kept_another(self, kept: bool) -> None:
+        """Another moment is kept, or none any more: the pictures of the old one are of no use."""
+        self.compare.setChecked(False)
+        self.compare.setEnabled(self.on and kept)
 
     def set_compared(self, on: bool) -> None:
         """Show the kept moment beside the bench, or the bench alone."""

@@ -231,6 +231,8 @@ def test_before_and_after_stand_side_by_side(present):
     assert not re.search(r"\d", compared.words.text())
     key(window, Key.Key_A)
     assert presenter.compared is None and window.bench.isEnabled()
+    key(window, Key.Key_K)
+    assert presenter.kept is None and not presenter.compare.isEnabled(), "one moment, kept and forgotten by one key"
 
 
 def test_theme_and_units_reach_what_is_shown(present):
