@@ -41,6 +41,11 @@ def breaker_end_sense(magneto: Magneto) -> int:
     return 1 if _clockwise(1, magneto.rotation, "breaker end") else -1
 
 
+def cam_sense(magneto: Magneto) -> int:
+    """+1 where the cam turns clockwise seen from the breaker end, else −1; plate and marks go by it."""
+    return -breaker_end_sense(magneto) if magneto.cam.turns_against_rotor else breaker_end_sense(magneto)
+
+
 def drive_end_sense(magneto: Magneto) -> int:
     """+1 where the rotor turns clockwise seen from the drive end, −1 where anticlockwise."""
     return -breaker_end_sense(magneto)
@@ -56,12 +61,23 @@ _PLATE = {
 }
 """By with rotation, and clockwise."""
 
+_PLATE_BY_CAM = {
+    (True, True): marked("turn the backplate {angle:deg} with the cam (clockwise seen from the breaker end)"),
+    (True, False): marked("turn the backplate {angle:deg} with the cam (anticlockwise seen from the breaker end)"),
+    (False, True): marked("turn the backplate {angle:deg} against the cam (clockwise seen from the breaker end)"),
+    (False, False): marked(
+        "turn the backplate {angle:deg} against the cam (anticlockwise seen from the breaker end)"
+    ),
+}
+"""The same where the cam turns against the rotor."""
+
 
 def plate_move(magneto: Magneto, degrees: float) -> str:
     """Say a backplate move [deg], positive with rotation, as a person would."""
     forward = degrees >= 0
-    clockwise = _clockwise(1 if forward else -1, magneto.rotation, "breaker end")
-    return tr(_PLATE[forward, clockwise], angle=abs(degrees))
+    clockwise = (cam_sense(magneto) > 0) == forward
+    words = _PLATE_BY_CAM if magneto.cam.turns_against_rotor else _PLATE
+    return tr(words[forward, clockwise], angle=abs(degrees))
 
 
 def plate_turn(degrees: float) -> str:

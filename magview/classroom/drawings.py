@@ -11,7 +11,7 @@ from typing import Literal
 import numpy as np
 
 from magview.bench.state import BenchState, crank_deg
-from magview.bench.words import breaker_end_sense, direction_word, drive_end_sense
+from magview.bench.words import breaker_end_sense, cam_sense, direction_word, drive_end_sense
 from magview.classroom.blanks import offset_side
 from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
 from magview.drawing.breaker_end import breaker_end, pose
@@ -250,7 +250,7 @@ def mark_svg(state: BenchState, offset_mm: float | None, answer: str) -> str:
 
     With an offset [mm], positive past the mark, the straightedge stands on its side; with None it is left to draw.
     """
-    sense = breaker_end_sense(state.magneto)
+    sense = cam_sense(state.magneto)
     rim = "".join(stroked(f"M20 {y + 26}Q170 {y - 26} 320 {y + 26}", 1.2) for y in (40, 70))
     rim += stroked("M170 14L170 44", 3.0)
     if offset_mm is not None and math.isfinite(offset_mm):
@@ -259,7 +259,7 @@ def mark_svg(state: BenchState, offset_mm: float | None, answer: str) -> str:
         rim += stroked(f"M{edge} 20L{170 + side * 22} 150", 1.6, dash="8 5")
         if side:
             rim += _across(18.0, 170.0 + 2.0 * side, edge)
-    way = tr("turns {way}", way=tr(direction_word(1, state.magneto.rotation, "breaker end")))
+    way = tr("turns clockwise") if sense > 0 else tr("turns anticlockwise")
     start, end = (28.0, 78.0) if sense > 0 else (78.0, 28.0)
     rim += _across(124.0, start, end) + words(53.0, 142.0, way, "middle", 10.0)
     return svg(340.0, 150.0, tr("Straightedge and rim mark"), rim + _blank(222.0, 112.0, answer, 76.0, tr("mm")))

@@ -2,7 +2,7 @@
 
 Everything that the file gives is drawn in true proportion and stands where the physics puts it. What no
 file gives (rotor, pole shoes, thickness of parts) is plain, and the picture says so. Bearings are as seen
-from the breaker end; `sense` is +1 where the rotor turns clockwise seen from there.
+from the breaker end; `sense` is +1 where the cam turns clockwise seen from there, `rotor_sense` where the rotor does.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from magview.bench.state import TOUCHING_MM, BenchState
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, cam_sense
 from magview.drawing.shapes import (
     Point,
     Shape,
@@ -115,7 +115,7 @@ def pose_at(
 ) -> Pose:
     """Return where everything stands with rotor, backplate and contact screw at these angles [deg]."""
     timing = internal_timing(magneto)
-    sense, arms = breaker_end_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
+    sense, arms = cam_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
     lift = float(timing.lift_mm(rotor_deg, backplate_deg))
     stop = float(timing.stop_mm(screw_deg))
     held = max(lift, stop)  # closed contacts hold the arm; the heel then hangs clear of the cam
@@ -130,7 +130,7 @@ def pose_at(
             "case-front": 0.0,
             "front": 0.0,
             "plate-front": 0.0,
-            "rotor": sense * rotor_deg,
+            "rotor": breaker_end_sense(magneto) * rotor_deg,
             "cam": sense * timing.ratio * rotor_deg,
             "plate": sense * backplate_deg,
             "arm": arm_turn(stop + exaggeration * (held - stop)),
@@ -168,7 +168,8 @@ class BreakerLayout:
         self.magneto = magneto
         self.timing: InternalTiming = internal_timing(magneto)
         self.arms: Linkage = linkage(magneto.cam.profile, magneto.breaker)
-        self.sense = breaker_end_sense(magneto)
+        self.sense = cam_sense(magneto)
+        self.rotor_sense = breaker_end_sense(magneto)
         bearing = magneto.breaker.pivot_bearing_deg
         self.pivot_bearing = bearing if bearing is not None else -60.0
         self.size = magneto.breaker.contact_arm_mm / 27.5  # thickness of parts goes with the arm
@@ -218,7 +219,7 @@ class BreakerLayout:
         return isinstance(self.magneto.contact_screw, EccentricScrew)
 
     def turned(self, degrees: float) -> float:
-        """A bearing so far on from the pivot in the direction of rotation."""
+        """A bearing so far on from the pivot the way the cam turns."""
         return self.pivot_bearing + self.sense * degrees
 
     # -------------------------------------------------------------- drawing
@@ -293,7 +294,7 @@ class BreakerLayout:
         shapes.append(Shape("rim mark", "case", "mark", tuple(marks), filled=False))
         ticks = [
             np.array([polar(SHOES[0] * r, b), polar(SHOES[1] * r, b)])
-            for b in (0.0, self.sense * self.magneto.e_gap_deg)
+            for b in (0.0, self.rotor_sense * self.magneto.e_gap_deg)
         ]
         return [*shapes, Shape("rotor scale", "case", "mark", tuple(ticks), filled=False)]
 
@@ -427,11 +428,13 @@ class BreakerLayout:
         step, r = self.step_bearing(), self.rim_outer
         # One end alone reaches the rim, so that it is plain against which mark the edge is read.
         ends = [polar(self.rim, step), polar(_FAR_END * self.rim, step + 180.0)]
-        start = 180.0 - 24.0 * self.sense
-        end = 180.0 + 24.0 * self.sense
+        start = 180.0 - 24.0 * self.rotor_sense
+        end = 180.0 + 24.0 * self.rotor_sense
         shaft = arc(1.25 * r, start, end)
-        tip = polar(1.25 * r, end + 3.0 * self.sense)
-        head = np.array([polar(1.225 * r, end - 2.0 * self.sense), tip, polar(1.275 * r, end - 2.0 * self.sense)])
+        tip = polar(1.25 * r, end + 3.0 * self.rotor_sense)
+        head = np.array(
+            [polar(1.225 * r, end - 2.0 * self.rotor_sense), tip, polar(1.275 * r, end - 2.0 * self.rotor_sense)]
+        )
         return [
             Shape("straightedge", "cam", "straightedge", (np.array(ends),), filled=False),
             Shape("direction of rotation", "front", "mark", (shaft, head), filled=False),

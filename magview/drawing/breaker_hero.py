@@ -167,6 +167,7 @@ def _still_words(layout: BreakerLayout, scale: tuple[str, str] | None) -> tuple[
         return tuple(words)
     # Between the shoes; each word leans away from the other, so that they never meet.
     middle, room = (SHOES[0] + SHOES[1]) / 2 * r, _between_shoes_mm(layout)
+    sense = layout.rotor_sense
     e_gap = sense * magneto.e_gap_deg
     words.append(Word(scale[0], polar_point(middle, -1.2 * sense), "second_ink", align=_side(-sense), room_mm=room))
     words.append(
@@ -186,7 +187,7 @@ def _pole_letters(layout: BreakerLayout, now: Pose) -> tuple[Word, ...]:
     poles, middle = layout.magneto.poles, (RING[0] + RING[1]) / 2 * layout.rim_outer
     thick, words = (RING[1] - RING[0]) * layout.rim_outer, []
     for i in range(poles):
-        aside = 9.0 * layout.sense if i == 0 else 0.0  # beside the rotor's index
+        aside = 9.0 * layout.rotor_sense if i == 0 else 0.0  # beside the rotor's index
         at = polar_point(middle, now.turns_deg["rotor"] + i * 360.0 / poles + aside)
         name = ("north", "south")[i % 2]
         words.append(Word("NS"[i % 2], at, f"{name}_line", bold=True, layer="moving", height_mm=thick))
@@ -247,12 +248,20 @@ def _arm_name(layout: BreakerLayout, now: Pose, plate: Turn) -> Word:
 
 
 def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options: Options) -> tuple[CornerWords, ...]:
-    clockwise = (layout.sense > 0) != options.mirrored
+    clockwise = (layout.rotor_sense > 0) != options.mirrored
     way, sign = (tr("clockwise"), "↻") if clockwise else (tr("anticlockwise"), "↺")
+    turns = tr("turns {way}", way=way), f"{sign} {way}", sign
+    if layout.sense != layout.rotor_sense:
+        cam_sign = "↺" if clockwise else "↻"
+        turns = (
+            tr("rotor {way}, cam against it", way=way),
+            tr("rotor {rotor} cam {cam}", rotor=sign, cam=cam_sign),
+            sign,
+        )
     title = (tr("Through from the drive end"), tr("From the drive end")) if options.mirrored else (tr("Breaker end"),)
     head = CornerWords("top-left", (
         CornerLine(title, size=1.17, bold=True),
-        CornerLine((tr("turns {way}", way=way), f"{sign} {way}", sign), "second_ink"),
+        CornerLine(turns, "second_ink"),
         *((CornerLine((options.remark,), "second_ink", 0.92),) if options.remark else ()),
         CornerLine((_to_scale(shown, layout), ""), "second_ink", 0.92),
     ))  # fmt: skip
@@ -289,7 +298,7 @@ def _to_scale(shown: Shown, layout: BreakerLayout) -> str:
 
 
 def _description(shown: Shown, layout: BreakerLayout, now: Pose, options: Options) -> str:
-    way = tr("clockwise") if layout.sense > 0 else tr("anticlockwise")
+    way = tr("clockwise") if layout.rotor_sense > 0 else tr("anticlockwise")
     if not options.numbers:
         return tr("Breaker end, seen from there; the rotor turns {way}.", way=way)
     rotor = f"{number(shown.rotor_deg, 1)}°"
@@ -319,7 +328,7 @@ def _hands(layout: BreakerLayout, now: Pose) -> tuple[Hand, ...]:
     cam = rotate(breaker_pieces(layout)["cam"][0].outlines[0], now.turns_deg["cam"])
     return (
         Hand("backplate", "backplate_deg", circle(zero, layout.plate), zero, sense),
-        Hand("rotor", "rotor_deg", _ring(RING[0] * r, RING[1] * r), zero, sense),
+        Hand("rotor", "rotor_deg", _ring(RING[0] * r, RING[1] * r), zero, float(layout.rotor_sense)),
         Hand("cam", "rotor_deg", cam, zero, sense / layout.timing.ratio),
         Hand("contact screw", "screw_deg", circle(middle, CONTACT_HEAD * layout.size, 24), middle, head),
     )

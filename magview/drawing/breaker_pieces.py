@@ -124,7 +124,7 @@ def _case(layout: BreakerLayout) -> tuple[Piece, ...]:
         around = band(MARKS[0] * r, MARKS[1] * r, bearing - tolerance, bearing + tolerance)
         pieces.append(Piece("tolerance", (around,), Style("good", fill_alpha=0.24)))
         pieces.append(Piece("rim mark", (ends,), Style(line="ink", width_px=2.0), closed=False))
-    for bearing, width in ((0.0, 1.2), (layout.sense * magneto.e_gap_deg, 2.2)):  # neutral and E-gap
+    for bearing, width in ((0.0, 1.2), (layout.rotor_sense * magneto.e_gap_deg, 2.2)):  # neutral and E-gap
         tick = np.array([polar(0.998 * SHOES[0] * r, bearing), polar(0.995 * SHOES[1] * r, bearing)])
         pieces.append(Piece("rotor scale", (tick,), Style(line="ink", width_px=width), closed=False))
     low, high = magneto.backplate.range_deg
@@ -237,7 +237,7 @@ def _chevrons(layout: BreakerLayout) -> Piece:
     for i in range(poles):
         for off in (-26.0, -23.6, -21.2, 21.2, 23.6, 26.0):
             b = i * pitch + off * pitch / 90.0
-            ahead = b + 1.5 * layout.sense
+            ahead = b + 1.5 * layout.rotor_sense
             heads.append(np.array([polar(middle + half, b), polar(middle, ahead), polar(middle - half, b)]))
     return Piece("", tuple(heads), Style(line="second_ink"), closed=False)
 

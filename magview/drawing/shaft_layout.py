@@ -12,7 +12,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from magview.bench.state import BenchState
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, cam_sense
 from magview.drawing.breaker_end import breaker_layout, pose
 from magview.drawing.drive_end import drive_pose
 from magview.drawing.scene import (
@@ -22,6 +22,7 @@ from magview.drawing.scene import (
 )
 from magview.drawing.shapes import Array, box
 from magview.spec.language import marked
+from magview.spec.magneto import Magneto
 
 BOX = (-106.0, -42.0, 92.0, 58.0)
 """Room that must be seen [mm]: with the names below and the window above."""
@@ -37,6 +38,9 @@ AXLES = 25.0
 PINION_TEETH = 20
 """Of the gear on the rotor's shaft; no file gives them. The other gear's follow from the drive's ratio."""
 
+IDLER_TEETH = 12
+"""Of the gear between the two, where the distributor's shaft turns the rotor's way."""
+
 AT_NO_1_DEG = 3.0
 """So near to its electrode the finger is said to be at No. 1 [finger deg]."""
 
@@ -50,32 +54,50 @@ class Angles:
     """Of lobe 1's top."""
     pinion: float
     finger: float
+    idler: float
+    """Of the gear between pinion and the finger's, where there is one."""
     drive_flange: float = 0.0
     disc: float = 0.0
     magneto_flange: float = 0.0
 
 
 def rotor_turns_per_crank_turn(state: BenchState) -> float:
-    """The drive's ratio [-]; without an engine that of a four-stroke engine with a cylinder for each spark."""
+    """The drive's ratio [-]; without an engine that of a four-stroke engine, with a cylinder for each spark where the
+    cam is not on the finger's shaft, which goes round once in two crank turns."""
     if state.engaged is not None:
         return state.engaged.ratio
     magneto = state.magneto
+    if magneto.cam.on_distributor:
+        return 1.0 / (2.0 * magneto.cam.turns_per_rotor_turn)
     return len(magneto.cam.lobe_peaks_deg) * magneto.cam.turns_per_rotor_turn / magneto.poles
 
 
 def angles_of(state: BenchState) -> Angles:
     """Return where everything that turns stands, each part by its own ratio."""
     magneto, now = state.magneto, pose(state)
-    sense, rotor = breaker_end_sense(magneto), now.turns_deg["rotor"]
-    twice = 2.0 * rotor_turns_per_crank_turn(state)
-    from_e_gap = rotor - sense * magneto.e_gap_deg
-    finger = -from_e_gap / twice  # at No. 1 when the rotor stands at the E-gap; gears turn the other way round
-    mesh = 0.0 if finger_teeth(state) % 2 else 180.0 / PINION_TEETH
+    rotor, teeth = now.turns_deg["rotor"], finger_teeth(state)
+    from_e_gap = rotor - breaker_end_sense(magneto) * magneto.e_gap_deg
+    along = 1.0 if has_idler(magneto) else -1.0
+    # At No. 1 when the rotor stands at the E-gap.
+    finger = along * from_e_gap / (2.0 * rotor_turns_per_crank_turn(state))
+    # Where two gears touch, a tooth of one stands in a gap of the other: half a pitch more for an even number.
+    idler = 0.5 * (1 + teeth) * 360.0 / IDLER_TEETH - from_e_gap * PINION_TEETH / IDLER_TEETH
+    mesh = 0.5 * (IDLER_TEETH - teeth if has_idler(magneto) else 1 + teeth) % 1.0 * 360.0 / PINION_TEETH
     cam = breaker_layout(magneto).lobe_bearing() + now.turns_deg["cam"]
     if state.engaged is None:
-        return Angles(rotor, cam, from_e_gap + mesh, finger)
+        return Angles(rotor, cam, from_e_gap + mesh, finger, idler)
     marks = drive_pose(state, state.engaged)  # bearings as seen from the drive end
-    return Angles(rotor, cam, from_e_gap + mesh, finger, -marks.flange, -marks.disc, -marks.hub)
+    return Angles(rotor, cam, from_e_gap + mesh, finger, idler, -marks.flange, -marks.disc, -marks.hub)
+
+
+def finger_sense(magneto: Magneto) -> int:
+    """+1 where the finger turns clockwise seen from the breaker end: with a cam on its shaft, else by outer gears."""
+    return cam_sense(magneto) if magneto.cam.on_distributor else -breaker_end_sense(magneto)
+
+
+def has_idler(magneto: Magneto) -> bool:
+    """Whether a gear stands between the rotor's and the finger's: the finger turns the rotor's way."""
+    return finger_sense(magneto) == breaker_end_sense(magneto)
 
 
 def finger_teeth(state: BenchState) -> int:
@@ -90,7 +112,7 @@ def at_no_1(angles: Angles) -> bool:
 
 def two_shafts(state: BenchState) -> bool:
     """Whether the cam is not on the rotor's shaft but on the distributor's."""
-    return abs(state.magneto.cam.turns_per_rotor_turn - 1.0) > 1e-6
+    return state.magneto.cam.on_distributor
 
 
 def drum(part: str, x: tuple[float, float], radius: float, role: str, middle: float = 0.0) -> tuple[Piece, Piece]:

@@ -8,7 +8,7 @@ from collections.abc import Iterator
 import numpy as np
 
 from magview.bench.state import BenchState, Engaged
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import cam_sense
 from magview.drawing.breaker_end import pose
 from magview.drawing.scene import (
     Options,
@@ -27,6 +27,7 @@ from magview.drawing.shaft_layout import (
     FINGER,
     FINGER_RADIUS,
     GEARS,
+    IDLER_TEETH,
     MAGNETO_FLANGE,
     PINION_TEETH,
     ROTOR,
@@ -35,6 +36,7 @@ from magview.drawing.shaft_layout import (
     at_no_1,
     drum,
     finger_teeth,
+    has_idler,
     lit,
     near_bearings,
     near_heights,
@@ -53,9 +55,12 @@ class Moving:
         self.state, self.angles, self.up = state, angles, up
         self.gear_radii = self._gear_radii()
 
-    def _gear_radii(self) -> tuple[float, float]:
+    def _gear_radii(self) -> tuple[float, float, float]:
+        """Of pinion, idler and the finger's gear, by their teeth from axle to axle; 0 where there is none."""
         twice = 2.0 * rotor_turns_per_crank_turn(self.state)
-        return AXLES / (1.0 + twice), AXLES * twice / (1.0 + twice)
+        between = IDLER_TEETH / PINION_TEETH if has_idler(self.state.magneto) else 0.0
+        pinion = AXLES / (1.0 + 2.0 * between + twice)
+        return pinion, between * pinion, twice * pinion
 
     def pieces(self) -> Iterator[Piece]:
         if self.state.engaged is not None:
@@ -95,10 +100,13 @@ class Moving:
         yield lit("rotor", box(*ROTOR, -r, r), r, "steel_line")
 
     def _gears(self) -> Iterator[Piece]:
-        (small, large), a = self.gear_radii, self.angles
+        (small, between, large), a = self.gear_radii, self.angles
         for radius, middle, teeth, turned in (
-            (small, 0.0, PINION_TEETH, a.pinion), (large, AXLES, finger_teeth(self.state), a.finger),
+            (small, 0.0, PINION_TEETH, a.pinion), (between, small + between, IDLER_TEETH, a.idler),
+            (large, AXLES, finger_teeth(self.state), a.finger),
         ):  # fmt: skip
+            if not radius:
+                continue
             yield from drum("gears", GEARS, radius, "steel", middle)
             heights = [middle + radius * math.cos(b) for b in near_bearings(teeth, turned)]
             lines = tuple(np.array([(GEARS[0], y), (GEARS[1], y)]) for y in heights)
@@ -139,7 +147,7 @@ class Moving:
 
     def _cam(self) -> Iterator[Piece]:
         magneto, up, r = self.state.magneto, self.up, CAM_RADIUS
-        sense, lobes = breaker_end_sense(magneto), magneto.cam.lobe_peaks_deg
+        sense, lobes = cam_sense(magneto), magneto.cam.lobe_peaks_deg
         yield from drum("cam", CAM, r, "steel", up)
         half = min(22.0, 84.0 / len(lobes))
         for peak in lobes:

@@ -15,7 +15,6 @@ from functools import lru_cache
 import numpy as np
 
 from magview.bench.state import BenchState, Engaged
-from magview.bench.words import breaker_end_sense
 from magview.drawing.scene import (
     CornerLine,
     CornerWords,
@@ -43,6 +42,7 @@ from magview.drawing.shaft_layout import (
     angles_of,
     at_no_1,
     drum,
+    finger_sense,
     two_shafts,
 )
 from magview.drawing.shaft_moving import Moving
@@ -128,17 +128,17 @@ def _distributor(engaged: Engaged | None) -> tuple[Piece, ...]:
 def electrodes(engaged: Engaged | None) -> Iterator[tuple[float, int]]:
     """Height [mm] and cylinder of each electrode on the near side; No. 1 alone where there is no engine.
 
-    The finger turns against the rotor, so the order of firing goes round against it too.
+    The finger comes to them in the order of firing, so that goes round the way the finger turns.
     """
     if engaged is None:
         yield AXLES + FINGER_RADIUS, 1
         return
     order = engaged.installation.engine.firing_order
-    sense = breaker_end_sense(engaged.installation.magneto)
+    sense = finger_sense(engaged.installation.magneto)
     for i in range(len(order)):
         bearing = math.radians(360.0 * i / len(order))
         if i == 0 or math.sin(bearing) <= 1e-6:
-            yield AXLES + FINGER_RADIUS * math.cos(bearing), order[(-sense * i) % len(order)]
+            yield AXLES + FINGER_RADIUS * math.cos(bearing), order[(sense * i) % len(order)]
 
 
 # ---------------------------------------------------------------------- words

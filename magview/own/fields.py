@@ -44,6 +44,8 @@ _MAGNETO: tuple[Page, ...] = (
         (
             "cam.lobe_peaks_deg",
             "cam.turns_per_rotor_turn",
+            "cam.shaft",
+            "cam.turns_against_rotor",
             "cam.profile.kind",
             "cam.profile.base_radius_mm",
             "cam.profile.lift_mm",

@@ -11,6 +11,8 @@ from magview.spec.language import marked, tr
 
 Law = Literal["harmonic", "cycloidal", "polynomial-345", "polynomial-4567", "modified-sine", "modified-trapezoid"]
 
+Shaft = Literal["rotor", "distributor"]
+
 CAM_DEG = Quantity("°", "cam")
 
 LAST_BITS_MM = 1e-9
@@ -143,6 +145,16 @@ class Cam(Model):
             marked("Begins with 0 and increases below 360°; neighbouring lobes must not overlap."))]
     profile: Annotated[LawProfile | MeasuredProfile, Field(discriminator="kind"), said(
         marked("Profile"), marked("One lobe, drawn by a law of motion or as measured."))]
+    shaft: Annotated[Shaft | None, Choices((
+        ("rotor", marked("the rotor's")), ("distributor", marked("the distributor's")))), said(
+            marked("Shaft of the cam"),
+            marked("The shaft that carries the cam."),
+            marked("Left out: the rotor's for a cam as fast as the rotor, else the distributor's."))] = None
+    turns_against_rotor: Annotated[bool, Choices((
+        (True, marked("against the rotor")), (False, marked("the rotor's way")))), said(
+            marked("Cam turns"),
+            marked("A single pair of outer gears turns the distributor's shaft, with its cam, against the rotor."),
+            marked("Against the rotor on the distributor's shaft only; left out: the rotor's way."))] = False
     # fmt: on
 
     @property
@@ -153,6 +165,31 @@ class Cam(Model):
             return profile.rise_deg + profile.dwell_deg / 2, profile.fall_deg + profile.dwell_deg / 2
         start, end = profile.flank_indices
         return -profile.angle_deg[start], profile.angle_deg[end]
+
+    @property
+    def on_distributor(self) -> bool:
+        """Whether the cam is on the distributor's shaft."""
+        if self.shaft is None:
+            return abs(self.turns_per_rotor_turn - 1.0) > 1e-6
+        return self.shaft == "distributor"
+
+    @model_validator(mode="after")
+    def _shaft_can_turn_so(self) -> Self:
+        if self.shaft == "rotor" and abs(self.turns_per_rotor_turn - 1.0) > 1e-6:
+            raise ValueError(
+                tr(
+                    "shaft is rotor and turns_per_rotor_turn {turns:g}; on its shaft a cam makes 1 turn a turn",
+                    turns=self.turns_per_rotor_turn,
+                )
+            )
+        if self.turns_against_rotor and not self.on_distributor:
+            raise ValueError(
+                tr(
+                    "turns_against_rotor is true for a cam on the rotor's shaft; it can be so only with shaft "
+                    "“distributor”"
+                )
+            )
+        return self
 
     @model_validator(mode="after")
     def _lobes_in_order(self) -> Self:

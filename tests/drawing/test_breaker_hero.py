@@ -30,9 +30,14 @@ def over_a_turn(magneto, steps: int = 37) -> np.ndarray:
     return np.linspace(0.0, 360.0 / magneto.cam.turns_per_rotor_turn, steps)
 
 
-def sense_of(magneto) -> int:
+def rotor_way(magneto) -> int:
     """The breaker end sees the mirror image of what the file gives, which is as seen from the drive end."""
     return 1 if magneto.rotation == "anticlockwise" else -1
+
+
+def cam_way(magneto) -> int:
+    """Cam, plate and marks: a pair of outer gears between rotor and cam turns it the other way (common practice)."""
+    return -rotor_way(magneto) if magneto.name.startswith("Nine") else rotor_way(magneto)
 
 
 def bearing(point) -> float:
@@ -83,12 +88,12 @@ def test_the_gap_drawn_is_the_gap_computed(magneto):
 
 @of_each
 def test_ring_cam_plate_and_screw_turn_by_what_the_state_says(magneto):
-    sense, ratio = sense_of(magneto), magneto.cam.turns_per_rotor_turn
+    sense, ratio = cam_way(magneto), magneto.cam.turns_per_rotor_turn
     head = 1 if magneto.contact_screw.positive_is_clockwise else -1
     still = breaker_scene(Shown(magneto))
     for rotor, plate, screw in ((17.0, 0.0, 0.0), (123.0, 2.0, -9.0), (290.0, -3.0, 25.0)):
         scene = breaker_scene(Shown(magneto, rotor, plate, screw))
-        turns = {"rotor": sense * rotor, "cam": sense * ratio * rotor, "plate": sense * plate}
+        turns = {"rotor": rotor_way(magneto) * rotor, "cam": sense * ratio * rotor, "plate": sense * plate}
         for group, degrees in turns.items():
             before, after = (s.group(group).put(s.group(group).pieces[-1].outlines[0])[1] for s in (still, scene))
             assert apart(bearing(after), bearing(before) + degrees) == pytest.approx(0.0, abs=1e-9)
@@ -101,7 +106,7 @@ def test_ring_cam_plate_and_screw_turn_by_what_the_state_says(magneto):
 @of_each
 def test_each_lobe_has_a_mark_at_its_own_place_as_wide_as_its_tolerance(magneto):
     scene = breaker_scene(Shown(magneto))
-    marks, sense = mark_bearings(scene), sense_of(magneto)
+    marks, sense = mark_bearings(scene), cam_way(magneto)
     lobes = len(magneto.cam.lobe_peaks_deg)
     assert len(marks) == lobes
     # Uneven lobes have uneven marks: each as far on as its lobe fires after the first.
@@ -127,7 +132,7 @@ def test_the_straightedge_is_at_its_mark_exactly_at_the_e_gap(magneto):
     scene = breaker_scene(Shown(magneto, magneto.e_gap_deg))
     assert apart(edge_bearing(scene), mark_bearings(scene)[0]) == pytest.approx(0.0, abs=1e-9)
     late = breaker_scene(Shown(magneto, magneto.e_gap_deg + 2.0))
-    past = sense_of(magneto) * apart(edge_bearing(late), mark_bearings(late)[0])
+    past = cam_way(magneto) * apart(edge_bearing(late), mark_bearings(late)[0])
     assert past == pytest.approx(2.0 * magneto.cam.turns_per_rotor_turn, abs=1e-9)
 
 
@@ -138,7 +143,7 @@ def test_the_bar_lies_against_the_face_of_the_raised_half(magneto):
         scene = breaker_scene(Shown(magneto, rotor))
         (raised,) = drawn(scene, "step", "cam", "steel_low")
         (bar,) = drawn(scene, "straightedge", "straightedge", "steel_high")
-        edge, sense = edge_bearing(scene), sense_of(magneto)
+        edge, sense = edge_bearing(scene), cam_way(magneto)
         for point in raised[1:-1]:
             assert 0.0 < sense * apart(bearing(point), edge) < 180.0
         assert sense * apart(bearing(bar.mean(axis=0) + bar[0]), edge) < 0.0
@@ -186,7 +191,7 @@ def test_sizes_on_screen(magneto, size):
 @of_each
 def test_hands_take_hold_of_what_is_drawn_and_turn_it_the_way_they_go(magneto):
     scene = breaker_scene(Shown(magneto, 20.0, 1.0, 5.0))
-    sense = sense_of(magneto)
+    sense = cam_way(magneto)
     ring, slot = (
         scene.group(name).put(scene.group(name).pieces[0].outlines[0]) for name in ("rotor", "contact screw")
     )
@@ -199,7 +204,7 @@ def test_hands_take_hold_of_what_is_drawn_and_turn_it_the_way_they_go(magneto):
         assert hand is not None
         assert (hand.part, hand.value) == (part, value)
     by_part = {hand.part: hand for hand in scene.hands}
-    assert by_part["rotor"].per_bearing == sense
+    assert by_part["rotor"].per_bearing == rotor_way(magneto)
     assert by_part["cam"].per_bearing == pytest.approx(sense / magneto.cam.turns_per_rotor_turn)
     assert by_part["backplate"].per_bearing == sense
     assert hand_at(scene, (1e3, 1e3), 5.0) is None
@@ -235,7 +240,7 @@ def test_an_eye_ahead_of_the_edge_sees_it_short(magneto):
     def seen(eye: float) -> tuple[float, list[float]]:
         scene = breaker_scene(Shown(magneto, magneto.e_gap_deg), Options(eye_deg=eye)).glasses[0].scene
         lines = [piece for _, piece in pieces_of(scene, "straightedge") if piece.style.line and not piece.closed]
-        at = {piece.style.line: piece.outlines[0][0][0] * sense_of(magneto) for piece in lines}
+        at = {piece.style.line: piece.outlines[0][0][0] * cam_way(magneto) for piece in lines}
         return at["ink"], [at[role] for role in at if role != "ink"]
 
     square, foot = seen(0.0)
@@ -254,7 +259,7 @@ def test_the_whole_bar_is_drawn_where_the_eye_sees_it(magneto):
     for rotor, eye in ((0.0, 20.0), (130.0, -31.0)):
         square, beside = (breaker_scene(Shown(magneto, rotor), Options(eye_deg=e)) for e in (0.0, eye))
         (bar,), (seen,) = (drawn(s, "straightedge", "straightedge", "steel_high") for s in (square, beside))
-        edge, with_rotation = bar[0] - bar[1], sense_of(magneto)
+        edge, with_rotation = bar[0] - bar[1], cam_way(magneto)
         ahead = with_rotation * np.array([edge[1], -edge[0]]) / math.hypot(*edge)
         moved = EDGE_HEIGHT_MM * math.tan(math.radians(eye))
         assert seen - bar == pytest.approx(np.outer(np.ones(4), moved * ahead), abs=1e-3)

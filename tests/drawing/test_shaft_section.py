@@ -11,8 +11,9 @@ import pytest
 
 from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, cam_sense
 from magview.curves.why_here import core_flux
+from magview.drawing.breaker_hero import Shown
 from magview.drawing.rotor_cut import (
     LEAST_FLUX,
     POLE_HALF,
@@ -29,14 +30,15 @@ from magview.drawing.shaft_layout import (
     DISC,
     DISC_RADIUS,
     FINGER,
+    IDLER_TEETH,
     PINION_TEETH,
     angles_of,
     at_no_1,
     finger_teeth,
     rotor_turns_per_crank_turn,
 )
-from magview.drawing.shaft_moving import joint, window_teeth
-from magview.drawing.shaft_section import names_below, shaft_scene
+from magview.drawing.shaft_moving import Moving, joint, window_teeth
+from magview.drawing.shaft_section import electrodes, names_below, shaft_scene
 from magview.physics.electric.coil import static_flux_wb
 from magview.spec.library import find_installation, find_magneto, shipped_names
 
@@ -59,8 +61,11 @@ def test_every_part_turns_by_its_own_ratio(name):
     state = on_engine(name)
     sense, k = breaker_end_sense(state.magneto), rotor_turns_per_crank_turn(state)
     assert end.rotor - start.rotor == pytest.approx(36.0 * sense)
-    assert end.cam - start.cam == pytest.approx(36.0 * sense * state.magneto.cam.turns_per_rotor_turn)
-    # The finger goes round once in two turns of the crank (common practice), by gears, so the other way round.
+    assert end.cam - start.cam == pytest.approx(
+        36.0 * cam_sense(state.magneto) * state.magneto.cam.turns_per_rotor_turn
+    )
+    # The finger goes round once in two turns of the crank (common practice), by a pair of outer gears, which turn
+    # opposite ways (any handbook of gears).
     assert end.finger - start.finger == pytest.approx(-36.0 * sense / (2.0 * k))
     for part in ("drive_flange", "disc", "magneto_flange"):
         assert apart(getattr(end, part) - getattr(start, part), 36.0 * sense) < 1e-9, "one shaft"
@@ -84,6 +89,44 @@ def test_the_gears_mesh_wherever_they_stand(name):
         # Where they touch: the top of one and the bottom of the other. A tooth of one meets a gap of the other.
         meeting = (angles.pinion / pinion + (angles.finger - 180.0) / gear) % 1.0
         assert meeting == pytest.approx(0.5, abs=1e-6)
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_what_is_on_one_shaft_turns_one_way(name):
+    """Cam and finger on the distributor's shaft turn alike, in section and breaker end."""
+    magneto = find_magneto(name)
+    for against in (True, False) if magneto.cam.on_distributor else (False,):
+        cam = magneto.cam.model_copy(update={"turns_against_rotor": against})
+        at = new_bench(magneto.model_copy(update={"cam": cam}))
+        start, end = (angles_of(replace(at, rotor_deg=rotor)) for rotor in (0.0, 20.0))
+        section, hero = end.cam - start.cam, Shown(at.magneto, 20.0).pose.turns_deg["cam"]
+        assert section == pytest.approx(hero)
+        if at.magneto.cam.on_distributor:
+            assert end.finger - start.finger == pytest.approx(section)
+            assert (section * (end.rotor - start.rotor) < 0.0) == against
+        else:
+            assert section == pytest.approx(end.rotor - start.rotor)
+            assert (end.finger - start.finger) * section < 0.0
+        electrode = [cylinder for _, cylinder in electrodes(at.engaged)]
+        assert electrode[0] == 1
+
+
+def test_a_gear_between_makes_the_distributors_shaft_turn_the_rotors_way():
+    """Old files have no word on it: their cam turns the rotor's way, which takes three gears in a row."""
+    found = find_installation("nine-radial-left")
+    cam = found.magneto.cam.model_copy(update={"turns_against_rotor": False})
+    silent = found.model_copy(update={"magneto": found.magneto.model_copy(update={"cam": cam})})
+    for rotor in (0.0, 13.0, 200.0):
+        state = replace(new_bench(silent), rotor_deg=rotor)
+        angles = angles_of(state)
+        pinion, idler, gear = (360.0 / n for n in (PINION_TEETH, IDLER_TEETH, finger_teeth(state)))
+        assert (angles.pinion / pinion + (angles.idler - 180.0) / idler) % 1.0 == pytest.approx(0.5, abs=1e-6)
+        assert (angles.idler / idler + (angles.finger - 180.0) / gear) % 1.0 == pytest.approx(0.5, abs=1e-6)
+        small, between, large = Moving(state, angles, AXLES).gear_radii
+        assert small + 2.0 * between + large == pytest.approx(AXLES)
+        assert (between / small, large / small) == pytest.approx(
+            (IDLER_TEETH / PINION_TEETH, finger_teeth(state) / PINION_TEETH)
+        )
 
 
 @pytest.mark.parametrize("name", INSTALLATIONS)

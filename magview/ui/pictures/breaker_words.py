@@ -57,6 +57,12 @@ def to_scale(magneto: Magneto, exaggeration: float, plain: bool) -> str:
     if plain:
         return tr("Arm and heel in plain proportions: this magneto's file gives only the measured lift.")
     ratio = magneto.cam.turns_per_rotor_turn
+    if magneto.cam.turns_against_rotor:
+        return tr(
+            "Cam on the distributor shaft, {ratio:.4g} turn a rotor turn against the rotor; drawn on the "
+            "rotor's axis.",
+            ratio=ratio,
+        )
     if ratio != 1.0:
         return tr(
             "Cam on the distributor shaft, {ratio:.4g} turn a rotor turn; drawn on the rotor's axis.", ratio=ratio
