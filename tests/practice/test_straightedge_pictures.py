@@ -53,8 +53,10 @@ def openings_deg(magneto: Magneto) -> list[float]:
 
 
 def with_rotation(magneto: Magneto) -> int:
-    """+1 where bearings grow with rotation: clockwise at the drive end is anticlockwise at the breaker end."""
-    return -1 if magneto.rotation == "clockwise" else 1
+    """+1 where bearings grow with the cam's rotation: clockwise at the drive end is anticlockwise at the breaker end,
+    and a pair of outer gears reverses it."""
+    rotor = -1 if magneto.rotation == "clockwise" else 1
+    return -rotor if magneto.name.startswith("Nine") else rotor
 
 
 def bearings(points: np.ndarray) -> np.ndarray:

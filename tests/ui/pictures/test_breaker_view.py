@@ -47,7 +47,7 @@ def test_dragging_the_cam_keeps_the_drag_point_under_the_pointer(open_window):
     """On the distributor shaft the cam turns 4/9 as fast as the rotor: 10° of cam are 22.5° of rotor."""
     window = open_window("nine-radial")
     view, before = window.breaker, window.model.state.rotor_deg
-    drag(view, on_picture(view, 15.0, 200.0), on_picture(view, 15.0, 180.0))
+    drag(view, on_picture(view, 15.0, 180.0), on_picture(view, 15.0, 200.0))
     assert window.model.state.rotor_deg - before == pytest.approx(20.0 * 9 / 4, abs=0.3)
 
 
@@ -58,6 +58,8 @@ def test_dragging_the_plate_stops_at_its_slot_and_comes_back_with_the_pointer(op
     radius = 0.6 * magneto.marks.radius_mm
     bearing = magneto.breaker.pivot_bearing_deg or -60.0
     sense = 1 if magneto.rotation == "anticlockwise" else -1
+    if magneto.cam.turns_against_rotor:
+        sense = -sense  # the plate is turned with the cam
     start = bearing + sense * 200.0  # bare plate
     port = view.viewport()
     QTest.mousePress(port, Qt.MouseButton.LeftButton, pos=on_picture(view, radius, start).toPoint())
