@@ -21,7 +21,7 @@ def changes(before: BenchState, after: BenchState, *, numbers: bool = True) -> l
 
 
 def effects(before: BenchState, after: BenchState, *, numbers: bool = True) -> list[str]:
-    """What became of opening, largest gap and limits, a sentence each."""
+    """Say how opening, largest gap and limits changed, a sentence each."""
     if not same_but_worn(before.magneto, after.magneto):
         return changes(before, after, numbers=numbers)
     return list(_results(before, after, numbers))

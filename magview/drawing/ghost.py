@@ -1,4 +1,4 @@
-"""Where parts stood before, as hollow dashed outlines over a scene of now."""
+"""Places of parts at an earlier moment, as hollow dashed outlines over a scene of now."""
 
 from __future__ import annotations
 

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QSplitter, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QSplitter, QTabWidget, QWidget
 
 from magview.spec.language import marked
-
-if TYPE_CHECKING:
-    from magview.ui.bench.page import BenchPage
+from magview.ui.kit.look import Look
+from magview.ui.plots.pane import PlotPane
 
 PICTURES = {
     "breaker": marked("&Breaker end"),
@@ -24,20 +23,42 @@ PICTURES = {
 """The page's pictures by their names, with the words of their entries in menus."""
 
 
+class PicturePage(Protocol):
+    """A page of pictures with calculators beside and plots below."""
+
+    look: Look
+    tabs: QTabWidget
+    pictures: QSplitter
+    row: QSplitter
+    bench: QSplitter
+    split: QSplitter
+
+    @property
+    def plots(self) -> PlotPane:
+        """The plots below the pictures."""
+
+    @property
+    def plots_wanted(self) -> bool:
+        """Whether the plots stand below the pictures when all are shown."""
+
+    def settle(self) -> None:
+        """Share out the room again."""
+
+
 class Filling(QObject):
     """Hides all but one picture of a page, and shows the others again."""
 
     changed = Signal(str)
     """The picture that fills the page by its name; "" for none."""
 
-    def __init__(self, page: BenchPage) -> None:
-        super().__init__(page)
-        self._page = page
+    def __init__(self, widget: QWidget, page: PicturePage) -> None:
+        super().__init__(widget)
+        self._page, self._widget = page, widget
         self.shown = ""
         """The picture that fills the page by its name; "" for none."""
         self._tabs_were = True
         page.look.changed.connect(self._look_changed)
-        page.installEventFilter(self)
+        widget.installEventFilter(self)
         for name in PICTURES:
             _target(self.picture(name)).installEventFilter(self)
 
@@ -51,7 +72,7 @@ class Filling(QObject):
         """The picture that has the keyboard, or else the largest in view."""
         focused = QApplication.focusWidget()
         held = next((name for name in PICTURES if self.picture(name) is focused), "")
-        return held or ("breaker" if self._page.breaker.isVisibleTo(self._page) else "drive")
+        return held or ("breaker" if self.picture("breaker").isVisibleTo(self._widget) else "drive")
 
     def show(self, name: str) -> None:
         """Fill the page with a picture; "" brings all back."""
@@ -59,7 +80,7 @@ class Filling(QObject):
             return
         page, before = self._page, self.shown
         if not before:
-            self._tabs_were = page.tabs.isVisibleTo(page)
+            self._tabs_were = page.tabs.isVisibleTo(self._widget)
         self.shown = name
         page.tabs.setVisible(not name and self._tabs_were)
         if not name:
@@ -67,7 +88,7 @@ class Filling(QObject):
                 container.show()
             for each in PICTURES:
                 self.picture(each).show()
-            page.plots.setVisible(page.menus.plots_action.isChecked())
+            page.plots.setVisible(page.plots_wanted)
         page.settle()
         for splitter in (self._column("drive"), page.row, page.pictures, page.bench, page.split):
             if isinstance(splitter, QSplitter):
@@ -102,7 +123,7 @@ class Filling(QObject):
             name = next((n for n in PICTURES if _target(self.picture(n)) is watched), "")
             if name and event.button() == Qt.MouseButton.LeftButton:
                 self.show("" if self.shown else name)
-        elif self.shown and watched is self._page and _is_escape(event):
+        elif self.shown and watched is self._widget and _is_escape(event):
             if event.type() == QEvent.Type.ShortcutOverride:
                 event.accept()  # before an entry of a menu that answers to it
                 return True

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QWidget
+from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
@@ -165,10 +165,14 @@ class BenchPage(Page):
         self._build_plots()
         from magview.ui.bench.filling import Filling
 
-        self.filling = Filling(self)
+        self.filling = Filling(self, self)
         from magview.ui.bench.comparing import Comparing
 
-        self.comparing = Comparing(self)
+        others = [p for p in (self.contact, self.drive, self.shaft, self.strip) if p is not None]
+        self.comparing = Comparing(self.model, self.look, self.breaker, others)
+        layout = self.layout()
+        assert isinstance(layout, QVBoxLayout)
+        layout.insertWidget(1, self.comparing.words)
         self.menus.list_pictures(self.filling)
         self.menus.offer_comparing(self.comparing)
         self.tabs.currentChanged.connect(self.rearranged)
@@ -207,6 +211,11 @@ class BenchPage(Page):
         """The plots under the pictures."""
         assert self._plots is not None
         return self._plots
+
+    @property
+    def plots_wanted(self) -> bool:
+        """Whether the plots stand below the pictures when all are shown."""
+        return self.menus.plots_action.isChecked()
 
     @property
     def menus(self) -> BenchMenus:

@@ -71,7 +71,7 @@ class PictureView(QGraphicsView):
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
         self.ghost = Ghost()
-        """What it is compared with."""
+        """The moment it is compared with."""
         self.to_scale = True
         """Whether a bar can say how long a millimetre is drawn."""
         self.over: Callable[[QPainter], None] | None = None

@@ -39,7 +39,7 @@ class ShaftView(QWidget):
         self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self._scenes: tuple[Scene, Scene] | None = None
         self.ghosts = Ghost(), Ghost()
-        """What section and cut are compared with."""
+        """The moment that section and cut are compared with."""
         self._hovering = ""
         self.setMouseTracking(True)
         self.setMinimumSize(160, 90)

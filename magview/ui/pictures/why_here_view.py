@@ -63,7 +63,7 @@ class WhyHereView(QWidget):
         self.strip: WhyHere | None = None
         """The curves shown; None where there are none."""
         self.ghost = Ghost()
-        """What it is compared with."""
+        """The moment it is compared with."""
         self._was: WhyHere | None = None
         """The curves of the moment kept, for the lobe that is shown."""
         self._key: object = None
@@ -293,7 +293,7 @@ class WhyHereView(QWidget):
         self._paint_names(painter, area)
 
     def _paint_ghost(self, painter: QPainter, area: QRectF) -> None:
-        """Where the contacts opened at the moment kept, with the current and the energy there, dashed and hollow."""
+        """Draw the opening at the moment kept, with the current and the energy there, dashed and hollow."""
         was = self._was
         if was is None:
             return
