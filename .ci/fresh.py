@@ -41,7 +41,7 @@ def main() -> int:
         run(sys.executable, "-m", "venv", str(VENV))
     if sys.argv[1] == "bench":
         run(str(BIN / "pip"), "install", "--quiet", str(ROOT))
-        return subprocess.run([str(BIN / "magview")], check=False).returncode
+        return subprocess.run([str(BIN / "magview"), "bench"], check=False).returncode
     run(str(BIN / "pip"), "install", "--quiet", "--editable", f"{ROOT}[test]")
     command = [str(BIN / "python"), "-m", "pytest", *SIDE_BY_SIDE, *sys.argv[2:]]
     return subprocess.run(command, cwd=ROOT, check=False).returncode

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import replace
 
-from magview.bench.state import BenchState, Engaged, Mounting, Side, opening_deg
+from magview.bench.state import BenchState, Engaged, Mounting, Side, crank_deg, opening_deg
 from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
@@ -51,3 +51,14 @@ def placed(item: Magneto | Installation) -> BenchState:
             )
         )
     return new_bench(item)
+
+
+def laid_out(item: Magneto | Installation) -> BenchState:
+    """A bench as the program opens it: as `placed`, with the magneto off its engine, where the rotor can be let go.
+
+    Raises SpecError as `placed` does.
+    """
+    state = placed(item)
+    if state.engaged is None:
+        return state
+    return replace(state, engaged=replace(state.engaged, off_crank_deg=crank_deg(state)))

@@ -136,6 +136,9 @@ def _parser() -> _Parser:
     opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
     opened.set_defaults(run=_open)
 
+    words = tr("Open the window at the bench, on a shipped magneto.")
+    commands.add_parser("bench", help=words, description=words).set_defaults(run=_bench)
+
     desktop = commands.add_parser("desktop", help=tr("Put menu entry, icon and file types on your desktop."))
     desktop.add_argument("--remove", action="store_true", help=tr("Take them off the desktop again."))
     desktop.set_defaults(run=_desktop)
@@ -308,6 +311,12 @@ def _window(arguments: argparse.Namespace) -> int:
     from magview.cli.window import show_named
 
     return show_named(arguments.magneto, _readings_text)
+
+
+def _bench(arguments: argparse.Namespace) -> int:
+    from magview.cli.window import show_named
+
+    return show_named(None, _readings_text, bench=True)
 
 
 def _open(arguments: argparse.Namespace) -> int:

@@ -21,9 +21,13 @@ ReadingsText = Callable[[Magneto, float, float], str]
 """A magneto's readings at a backplate and a contact-screw angle [deg], as text: what there is without a window."""
 
 
-def show_named(name: str | None, text: ReadingsText) -> int:
-    """Open the window on a magneto by its short name or file; None: the first one, or what a killed program left."""
-    return _show(_as_shipped(name or DEFAULT_MAGNETO), text, recover=name is None)
+def show_named(name: str | None, text: ReadingsText, bench: bool = False) -> int:
+    """Open the bench on a magneto by its short name or file.
+
+    None: the window's start page, or the bench that a killed program left; with `bench`, the bench on the first one.
+    """
+    first = "start" if name is None and not bench else "bench"
+    return _show(_as_shipped(name or DEFAULT_MAGNETO), text, recover=name is None, first=first)
 
 
 def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
@@ -32,7 +36,7 @@ def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
     `box`: there is no terminal, so that what is amiss is said in the window.
     """
     if file is None:
-        return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=True, box=box)
+        return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=True, box=box, first="start")
     path, why_not = Path(file), ""
     try:
         if kind_of(path) in ("magneto", "installation"):
@@ -52,7 +56,7 @@ def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
         else:
             open_in(window, path)
 
-    return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=False, box=box, then=then)
+    return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=False, box=box, then=then, first="start")
 
 
 def _as_shipped(name: str) -> Magneto | Installation:
@@ -70,6 +74,7 @@ def _show(
     recover: bool,
     box: bool = False,
     then: Callable[[Any], None] | None = None,
+    first: str = "bench",
 ) -> int:
     from magview.ui.kit.preflight import say_in_a_box, why_no_window
     from magview.ui.kit.start_order import bring_forward, put_off, resume
@@ -80,7 +85,7 @@ def _show(
     if reason is None:
         from magview.ui.shell.app import run
 
-        return run(item, recover, then)
+        return run(item, recover, then, first)
     resume()
     _say(f"No window: {reason}\n")
     if box:

@@ -64,6 +64,14 @@ class Marking:
     marked: bool = True
     """Whether marks were given: an attempt under earlier rules is not marked again."""
 
+    @property
+    def lost(self) -> str:
+        """The kind of the goal that lost most marks, or "danger"; "" where none was lost."""
+        if self.dangers:
+            return "danger"
+        worst = max(self.rows, key=lambda row: row.weight - row.got, default=None)
+        return worst.goal.goal if worst is not None and worst.goal is not None and not worst.full else ""
+
 
 def mark(attempt: Attempt, states: Sequence[Practice] | None = None) -> Marking:
     """Mark an attempt, handed in or not: what is not done counts as it stands.

@@ -77,6 +77,8 @@ class BenchPage(Page):
 
     own_wanted = Signal()
     """A magneto of one's own is to be drafted."""
+    furnished = Signal()
+    """Everything is there."""
 
     def __init__(self, model: BenchModel, look: Look, autosave: Autosave | None = None) -> None:
         super().__init__(look)
@@ -90,6 +92,7 @@ class BenchPage(Page):
         self.crank = CrankView(model, look)
         self.shaft: ShaftView | None = None
         self.strip: WhyHereView | None = None
+        self._steps = self._furnish_stepwise()
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
         self.filling: Filling | None = None
@@ -136,7 +139,15 @@ class BenchPage(Page):
         self._emphasise()
 
     def furnishing(self) -> Iterator[None]:
-        """Build what comes after the pictures, in steps that nobody waits for."""
+        """Build what comes after the pictures, in steps that nobody waits for; each is done once."""
+        return self._steps
+
+    def furnish(self) -> None:
+        """Build at once what has not come yet: somebody asks for it."""
+        for _ in self._steps:
+            pass
+
+    def _furnish_stepwise(self) -> Iterator[None]:
         from magview.ui.bench.files import BenchFiles
 
         files = self._files = BenchFiles(self, self.model, self.look, lambda: self.timing.chosen_move())
@@ -182,6 +193,7 @@ class BenchPage(Page):
         yield
         self.plots.load()
         yield
+        self.furnished.emit()
 
     def _build_row(self) -> None:
         """The shaft and the strip beside the crank."""
@@ -209,6 +221,8 @@ class BenchPage(Page):
     @property
     def plots(self) -> PlotPane:
         """The plots under the pictures."""
+        if self._plots is None:
+            self.furnish()
         assert self._plots is not None
         return self._plots
 
@@ -220,12 +234,16 @@ class BenchPage(Page):
     @property
     def menus(self) -> BenchMenus:
         """Menus and tools."""
+        if self._menus is None:
+            self.furnish()
         assert self._menus is not None
         return self._menus
 
     @property
     def files(self) -> BenchFiles:
         """File actions."""
+        if self._files is None:
+            self.furnish()
         assert self._files is not None
         return self._files
 
@@ -275,8 +293,15 @@ class BenchPage(Page):
         self._panels[name] = panel
         return panel
 
+    def show_panel(self, name: str) -> None:
+        """Turn to a panel by its name."""
+        self.panel_of(name)
+        self.tabs.setCurrentWidget(self._panes[name])
+
     def panel_of(self, name: str) -> Panel:
         """A panel by its name, built now if it has not been seen yet."""
+        if name not in self._panes:
+            self.furnish()
         self._panes[name].panel()
         return self._panels[name]
 

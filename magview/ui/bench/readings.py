@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from typing import TYPE_CHECKING, cast
 
 from magview.bench.state import BenchState
@@ -10,22 +10,28 @@ from magview.bench.sureness import INTERNAL_ROLES
 from magview.physics.engine.coupling import Move
 from magview.physics.uncertainty.instruments import Instrument, instrument
 from magview.physics.uncertainty.measurement import Outcome
-from magview.ui.bench.page import BenchPage
+from magview.ui.kit.bench_model import BenchModel
 
 if TYPE_CHECKING:  # loaded when it is first asked for
+    from magview.ui.bench.page import BenchPage
     from magview.ui.bench.uncertainty_panel import UncertaintyPanel
 
 
 class BenchReadings:
     """Reads the bench's pages for a job sheet."""
 
-    def __init__(self, page: BenchPage) -> None:
-        self._page = page
+    def __init__(self, model: BenchModel, page: Callable[[], BenchPage]) -> None:
+        """`page`: builds the bench's page where nobody has been there yet."""
+        self._model, self._find = model, page
 
     @property
     def state(self) -> BenchState:
         """The bench as it stands."""
-        return self._page.model.state
+        return self._model.state
+
+    @property
+    def _page(self) -> BenchPage:
+        return self._find()
 
     @property
     def _uncertainty(self) -> UncertaintyPanel:

@@ -6,6 +6,9 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import QSettings
 
+_FIRST = "first-place"
+"""Name of the setting that says where the program opens."""
+
 
 def kept_text(name: str) -> str:
     """A text kept under a name; "" where there is none."""
@@ -29,6 +32,16 @@ def keep(name: str, value: str | Sequence[str]) -> None:
     else:
         settings.remove(name)
     settings.sync()
+
+
+def start_put_away() -> bool:
+    """Whether the program opens at the bench, and not at its start page."""
+    return kept_text(_FIRST) == "bench"
+
+
+def put_start_away(away: bool) -> None:
+    """Open at the bench from now on, or at the start page again."""
+    keep(_FIRST, "bench" if away else "")
 
 
 def _settings() -> QSettings:

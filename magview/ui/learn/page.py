@@ -25,6 +25,16 @@ class LessonPage(PracticePage):
         """Name of what is learnt."""
         return self._lesson.run.lesson.name
 
+    @property
+    def step_at(self) -> int:
+        """The step that waits, counted from 0."""
+        return self._lesson.run.at
+
+    @property
+    def lesson_done(self) -> bool:
+        """Whether all steps are done."""
+        return self._lesson.run.done
+
     def first_panel(self) -> tuple[str, PracticePanel]:
         """All steps."""
         self.lesson = LessonPanel(self._lesson, self.look)

@@ -2,14 +2,20 @@
 
 from __future__ import annotations
 
+from functools import partial
+from weakref import WeakKeyDictionary
+
 from PySide6.QtCore import Qt
 
 from magview.practice.lesson import Lesson, start_lesson
 from magview.practice.library import find_lesson, shipped_lessons
+from magview.practice.progress import ProgressBook
+from magview.practice.shelf import shipped_id
 from magview.spec.base import SpecError
 from magview.spec.language import tr
 from magview.ui.kit.asking import refuse
 from magview.ui.kit.home_page import HomePage
+from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
 from magview.ui.learn.page import LessonPage
 from magview.ui.practice.choice import Choice, Chosen
@@ -18,6 +24,12 @@ from magview.ui.practice.model import LessonModel
 
 class LearnPlace(Place):
     """Lessons under way stay at their step until they are closed."""
+
+    def __init__(self, look: Look, progress: ProgressBook | None = None) -> None:
+        super().__init__(look)
+        self._progress = progress or ProgressBook()
+        self._ids: WeakKeyDictionary[Page, str] = WeakKeyDictionary()
+        """The lessons of the pages, by their short names."""
 
     def build_home(self) -> Page:
         """Lessons to begin, and those under way."""
@@ -41,13 +53,32 @@ class LearnPlace(Place):
         except SpecError as error:
             refuse(self, str(error))
             return None
-        page = LessonPage(LessonModel(run), self.look)
+        model = LessonModel(run)
+        page = LessonPage(model, self.look)
+        self._ids[page] = shipped_id(lesson)
+        model.acted.connect(partial(self._note, model, self._ids[page]))
         self.show_page(page)
         return page
 
-    def begin_first(self) -> None:
-        """Begin with the first lesson."""
-        self.begin(find_lesson(shipped_lessons()[0]))
+    def begin_named(self, name: str) -> None:
+        """Go on with a shipped lesson that is under way in the window, or begin it."""
+        open_one = next((p for p in reversed(self._not_done) if self._ids.get(p) == name), None)
+        if open_one is not None:
+            self.show_page(open_one)
+        else:
+            self.begin(find_lesson(name))
+
+    def under_way_at(self) -> tuple[str, int] | None:
+        """The shipped lesson that is under way in the window, and its step counted from 0; None without one."""
+        pages = [page for page in self._not_done if self._ids.get(page)]
+        return (self._ids[pages[-1]], pages[-1].step_at) if pages else None
+
+    @property
+    def _not_done(self) -> list[LessonPage]:
+        return [page for page in self.open_pages if isinstance(page, LessonPage) and not page.lesson_done]
+
+    def _note(self, model: LessonModel, name: str, *_: object) -> None:
+        self._progress.note_lesson(name, model.run.at, len(model.run.lesson.steps))
 
     def _begun(self, chosen: Chosen) -> None:
         if isinstance(chosen.item, Lesson):

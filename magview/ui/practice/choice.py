@@ -41,6 +41,11 @@ class Chosen:
     trainee: str
 
 
+def drawn_code() -> int:
+    """A code at random."""
+    return QRandomGenerator.global_().bounded(1_000_000)
+
+
 class Choice(QDialog):
     """A list at the left of what it is about; Return or a double click begins."""
 
@@ -129,7 +134,7 @@ class Choice(QDialog):
         item, text = self._item(), self.code.text().strip()
         if item is None:
             return
-        code = QRandomGenerator.global_().bounded(1_000_000)
+        code = drawn_code()
         if text:
             if not (text.isascii() and text.isdigit() and int(text) <= _MOST_CODE):
                 self._say(tr("A code is a whole number, such as 4711."))

@@ -12,6 +12,10 @@ from PySide6.QtWidgets import QMessageBox
 from magview.bench.autosave import Keeper
 from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
 from magview.practice.exercise import Exercise
+from magview.practice.library import find_exercise
+from magview.practice.progress import ProgressBook
+from magview.practice.shelf import shipped_id
+from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.formats import file_filter
 from magview.spec.language import marked, tr
@@ -20,7 +24,7 @@ from magview.ui.kit.home_page import HomePage
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
 from magview.ui.kit.settings import keep, kept_text
-from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen
+from magview.ui.practice.choice import MOST_LETTERS, Choice, Chosen, drawn_code
 from magview.ui.practice.model import AttemptModel
 from magview.ui.practice.page import PracticePage
 
@@ -38,9 +42,9 @@ def attempts_in(folder: Path) -> Keeper[Attempt]:
 class PracticePlace(Place):
     """Attempts stand here side by side: beginning another one gives none up."""
 
-    def __init__(self, look: Look, folder: Path | None) -> None:
+    def __init__(self, look: Look, folder: Path | None, progress: ProgressBook | None = None) -> None:
         super().__init__(look)
-        self._folder = folder
+        self._folder, self._progress = folder, progress or ProgressBook()
         self.more: Sequence[tuple[str, Callable[[], object]]] = ()
         """Functions that begin something else here, by their words."""
 
@@ -72,6 +76,15 @@ class PracticePlace(Place):
         if isinstance(chosen.item, Exercise):
             keep(_TRAINEE, chosen.trainee)
             self.begin(chosen.item, chosen.code, chosen.trainee)
+
+    def begin_named(self, name: str) -> PracticePage | None:
+        """Begin a shipped exercise with faults drawn at random, under the name last given here."""
+        return self.begin(find_exercise(name), drawn_code(), kept_text(_TRAINEE)[:MOST_LETTERS])
+
+    @property
+    def not_handed_in(self) -> list[PracticePage]:
+        """The attempts that are open and not handed in, the one looked at last at the end."""
+        return [page for page in self.attempts if page.debrief is None]
 
     def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticePage | None:
         """Open a page on an exercise as found."""
@@ -120,5 +133,12 @@ class PracticePlace(Place):
         if keeper is None and self._folder is not None:
             keeper = attempts_in(self._folder)
         page = PracticePage(model, self.look, keeper)
+        model.acted.connect(partial(self._note, page))
         self.show_page(page)
         return page
+
+    def _note(self, page: PracticePage, _act: object, new: Practice, _old: Practice) -> None:
+        if new.handed_in and page.debrief is not None:
+            marking = page.debrief.told.marking
+            if marking.marked:
+                self._progress.note_exercise(shipped_id(new.exercise), marking.percent, marking.passed, marking.lost)

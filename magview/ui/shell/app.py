@@ -14,13 +14,14 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.autosave import Autosave
-from magview.bench.placing import placed
+from magview.bench.placing import laid_out
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import resources
 from magview.spec.magneto import Magneto
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.crash_reports import Mishaps, note
+from magview.ui.kit.settings import start_put_away
 from magview.ui.kit.translation import speak
 from magview.ui.shell.window import MainWindow
 from magview.upkeep import places
@@ -37,22 +38,31 @@ _M_MMAP_THRESHOLD, _LARGE_BYTES = -3, 2_000_000
 """The C library's number (malloc.h), and a size between a window's picture and the arrays of a plot."""
 
 
-def run(item: Magneto | Installation, recover: bool = True, then: Callable[[MainWindow], None] | None = None) -> int:
+def run(
+    item: Magneto | Installation,
+    recover: bool = True,
+    then: Callable[[MainWindow], None] | None = None,
+    first: str = "bench",
+) -> int:
     """Open the window on a magneto, alone or on its engine, and stay until it is closed; returns the exit code.
 
     `recover`: show instead the bench that a killed program left, if there is one. `then`: what to do once the
-    window is complete.
+    window is complete. `first`: the place to open at, where no bench is found again.
     """
     mishaps = Mishaps(places.report_folder())
     mishaps.watch()
     try:
-        return _run(item, recover, then, mishaps)
+        return _run(item, recover, then, first, mishaps)
     finally:
         mishaps.end()
 
 
 def _run(
-    item: Magneto | Installation, recover: bool, then: Callable[[MainWindow], None] | None, mishaps: Mishaps
+    item: Magneto | Installation,
+    recover: bool,
+    then: Callable[[MainWindow], None] | None,
+    first: str,
+    mishaps: Mishaps,
 ) -> int:
     _name_for_taskbar()
     return_large_blocks()
@@ -64,7 +74,9 @@ def _run(
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
     speak()
-    window = MainWindow(BenchModel(found or placed(item)), autosave=autosave)
+    if found is not None or (first == "start" and start_put_away()):
+        first = "bench"
+    window = MainWindow(BenchModel(found or laid_out(item)), autosave=autosave, first=first)
     mishaps.tell = _teller(window)
     held = [window]
 

@@ -4,36 +4,17 @@ from __future__ import annotations
 
 from functools import partial
 
-from PySide6.QtCore import QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QFontInfo, QPainter, QPaintEvent
-from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QLabel, QSizePolicy, QToolBar, QToolButton
+from PySide6.QtCore import QEvent, Signal
+from PySide6.QtGui import QFontInfo
+from PySide6.QtWidgets import QButtonGroup, QFrame, QHBoxLayout, QSizePolicy, QToolBar, QToolButton
 
 from magview.spec.language import tr
+from magview.ui.kit.elided import Elided
 from magview.ui.kit.place import Page
 from magview.ui.shell.places import PLACES
 
 _HEIGHT = 3.2
 """Height of the bar [em]."""
-
-
-class Elided(QLabel):
-    """A title that is cut short where there is no room for it; whole as its tip."""
-
-    def __init__(self) -> None:
-        super().__init__()
-        self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Preferred)
-
-    def minimumSizeHint(self) -> QSize:
-        """Nothing more than a few letters."""
-        return QSize(6 * self.fontMetrics().averageCharWidth(), super().minimumSizeHint().height())
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """As much as there is room for."""
-        painter = QPainter(self)
-        painter.setPen(self.palette().color(self.foregroundRole()))
-        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.width())
-        painter.drawText(self.rect(), int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft), text)
-        painter.end()
 
 
 class PlaceBar(QFrame):

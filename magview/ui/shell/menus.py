@@ -14,6 +14,7 @@ from magview.ui.kit import translation
 from magview.ui.kit.look import PROJECTED, Look
 from magview.ui.kit.menu_maker import COLOURS, TEXT_SIZES, MenuMaker
 from magview.ui.kit.place import Page
+from magview.ui.kit.settings import put_start_away, start_put_away
 from magview.ui.kit.theme import THEMES
 from magview.ui.shell.places import PLACES, Places
 
@@ -45,6 +46,8 @@ class CommonMenus(MenuMaker):
         for number, (name, words) in enumerate(PLACES.items(), 1):
             self.act(self._go, tr(words), partial(places.go, name), QKeySequence(f"Ctrl+{number}"))
         self._go.addSeparator()
+        self.away_action = self.check(self._go, tr("Open on the bench from now &on"), put_start_away, False, None)
+        self._go.aboutToShow.connect(self.fill_places)
         self.home_action = self.act(self._go, tr("&Back to where it begins"), self._go_home, QKeySequence("Alt+Home"))
 
         self.act(practice, tr("New &exercise…"), lambda: places.practice.choose(), None)
@@ -137,6 +140,10 @@ class CommonMenus(MenuMaker):
         menu.addActions(actions)
 
     # -------------------------------------------------------------- choices
+
+    def fill_places(self) -> None:
+        """Say where the program opens; the start page may have changed it."""
+        self.away_action.setChecked(start_put_away())
 
     def fill_job_menus(self) -> None:
         """Fill the job menu with what it offers now."""

@@ -6,18 +6,19 @@ import sys
 from collections.abc import Callable
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, TypeVar, cast
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Signal
 
 from magview.bench.autosave import Autosave
+from magview.practice.progress import FILE, ProgressBook
 from magview.spec.language import marked, tr
-from magview.ui.bench.place import BenchPlace
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place, Stack
 
 if TYPE_CHECKING:  # loaded when they are first gone to
+    from magview.ui.bench.place import BenchPlace
     from magview.ui.classroom.paper_dialog import PaperDialog
     from magview.ui.classroom.room import ClassRoom, What
     from magview.ui.guide.place import GuidePlace
@@ -37,8 +38,6 @@ PLACES = {
 }
 """The places as the bar names them, from left to right."""
 
-_P = TypeVar("_P", bound=Place)
-
 
 class Places(Stack):
     """Holds the places, one in front. A place keeps what it was doing while others are in front."""
@@ -47,23 +46,27 @@ class Places(Stack):
     turned = Signal()
     """Another page is in front, or it has another title."""
     rearranged = Signal()
+    built = Signal(str)
+    """A place is there, by its name."""
 
-    def __init__(self, model: BenchModel, look: Look, autosave: Autosave | None) -> None:
+    def __init__(self, model: BenchModel, look: Look, autosave: Autosave | None, first: str = "bench") -> None:
         super().__init__()
-        self.model, self.look = model, look
+        self.model, self.look, self._autosave = model, look, autosave
         self._folder: Path | None = autosave.folder if autosave is not None else None
+        self.progress = ProgressBook(self._folder.parent / FILE if self._folder is not None else None)
+        """Lessons and exercises done on this computer."""
         self._made: dict[str, Place] = {}
         self._classes: ClassRoom | None = None
-        self._before_guide = "bench"
+        self._before_guide = first
         self._build: dict[str, Callable[[], Place]] = {
             "start": self._build_start,
             "learn": self._build_learn,
             "practise": self._build_practise,
             "work": self._build_work,
-            "bench": lambda: BenchPlace(model, look, autosave),
+            "bench": self._build_bench,
             "guide": self._build_guide,
         }
-        self.go("bench")
+        self.go(first)
 
     # -------------------------------------------------------------- going about
 
@@ -103,7 +106,12 @@ class Places(Stack):
             place.wanted.connect(partial(self._wanted, name))
             place.turned.connect(partial(self._turned, place))
             self.addWidget(place)
+            self.built.emit(name)
         return place
+
+    def has(self, name: str) -> bool:
+        """Whether somebody has been at a place."""
+        return name in self._made
 
     def _wanted(self, name: str, _: object) -> None:
         self.go(name)
@@ -111,11 +119,6 @@ class Places(Stack):
     def _turned(self, place: Place, _: object) -> None:
         if place is self.currentWidget():
             self.turned.emit()
-
-    def _of(self, name: str, kind: type[_P]) -> _P:
-        place = self.named(name)
-        assert isinstance(place, kind)
-        return place
 
     @property
     def open_pages(self) -> list[Page]:
@@ -127,7 +130,7 @@ class Places(Stack):
     @property
     def bench(self) -> BenchPlace:
         """Place with the workbench."""
-        return self._of("bench", BenchPlace)
+        return cast("BenchPlace", self.named("bench"))
 
     @property
     def own(self) -> OwnRoom:
@@ -164,15 +167,20 @@ class Places(Stack):
             self._classes = ClassRoom(self.practice, kept)
         return self._classes
 
+    def _build_bench(self) -> Place:
+        from magview.ui.bench.place import BenchPlace
+
+        return BenchPlace(self.model, self.look, self._autosave)
+
     def _build_learn(self) -> Place:
         from magview.ui.learn.place import LearnPlace
 
-        return LearnPlace(self.look)
+        return LearnPlace(self.look, self.progress)
 
     def _build_practise(self) -> Place:
         from magview.ui.practice.place import PracticePlace
 
-        place = PracticePlace(self.look, self._folder)
+        place = PracticePlace(self.look, self._folder, self.progress)
         place.more = (
             (tr("&Join a class…"), partial(self.open_class, "join")),
             (tr("&Make a class set…"), partial(self.open_class, "make")),
@@ -184,7 +192,7 @@ class Places(Stack):
         from magview.ui.bench.readings import BenchReadings
         from magview.ui.work.place import WorkPlace
 
-        return WorkPlace(self.look, self.model, BenchReadings(self.bench.page), self._folder)
+        return WorkPlace(self.look, self.model, BenchReadings(self.model, lambda: self.bench.page), self._folder)
 
     def _build_guide(self) -> Place:
         from magview.ui.guide.place import GuidePlace
@@ -196,7 +204,14 @@ class Places(Stack):
     def _build_start(self) -> Place:
         from magview.ui.start.place import StartPlace
 
-        return StartPlace(self.look, self.learn, self.practice, self.work)
+        return StartPlace(self.look, self)
+
+    @property
+    def kept_copies(self) -> Path | None:
+        """Folder of copies of job sheets that could not be written to their files."""
+        from magview.ui.work.place import spare_in
+
+        return spare_in(self._folder)
 
     # -------------------------------------------------------------- what menus ask for
 

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 from magview import __version__
 from magview.bench.autosave import Autosave
 from magview.spec.language import tr
-from magview.ui.bench.page import BenchPage
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import first_size
@@ -23,6 +22,7 @@ from magview.ui.shell.bar import PlaceBar
 from magview.ui.shell.places import Places
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.ui.bench.page import BenchPage
     from magview.ui.classroom.room import ClassRoom
     from magview.ui.learn.place import LearnPlace
     from magview.ui.practice.place import PracticePlace
@@ -40,7 +40,14 @@ class MainWindow(QMainWindow):
     language_wanted = Signal(str)
     """The code of another language, or nothing for the desktop's own: whoever holds the window builds it anew."""
 
-    def __init__(self, model: BenchModel, look: Look | None = None, autosave: Autosave | None = None) -> None:
+    def __init__(
+        self,
+        model: BenchModel,
+        look: Look | None = None,
+        autosave: Autosave | None = None,
+        first: str = "bench",
+    ) -> None:
+        """`first`: the place to open at."""
         super().__init__()
         self.model, self.look = model, look or Look()
         self._font = QApplication.font()
@@ -51,7 +58,7 @@ class MainWindow(QMainWindow):
         self._common: CommonMenus | None = None
         self.presenter: Presenter | None = None
         self._fronted: Page | None = None
-        self.places = Places(model, self.look, autosave)
+        self.places = Places(model, self.look, autosave, first)
         self.places.said.connect(self.say)
         self.places.turned.connect(self._show_front)
         self.places.rearranged.connect(self._settle_letters)
@@ -61,6 +68,7 @@ class MainWindow(QMainWindow):
         self.look.changed.connect(self._show_look)
         self._painted = False
         self._rest: Iterator[None] | None = self._furnishing()
+        self.places.built.connect(self._place_built)
 
     # -------------------------------------------------------------- building
 
@@ -98,9 +106,21 @@ class MainWindow(QMainWindow):
 
         yield
         QApplication.setStyle(Outlined())
+        if self.places.has("bench"):
+            yield from self._bench_furnishing()
+
+    def _bench_furnishing(self) -> Iterator[None]:
         for _ in self.bench_page.furnishing():
             self._show_front()
             yield
+
+    def _place_built(self, name: str) -> None:
+        """The bench comes later than the window: its pictures first, as when it is there from the start."""
+        if name == "bench":
+            self.bench_page.furnished.connect(self._show_front)
+            if self._rest is None:
+                self._rest = self._bench_furnishing()
+                QTimer.singleShot(1, self, self._furnish_on)
 
     def furnish(self) -> None:
         """Build at once all that otherwise comes step by step after the first picture."""

@@ -1,97 +1,158 @@
-"""Three doors, each with one button that goes on where the work stopped, and the job sheets worked on lately."""
+"""Three doors, each with one button that goes on where the work stopped; below them what was worked on lately."""
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from dataclasses import dataclass
+from collections.abc import Callable, Sequence
+from functools import partial
+from itertools import pairwise
 
-from PySide6.QtCore import Signal
-from PySide6.QtGui import QFont, QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QFontInfo, QKeySequence, QShortcut, QShowEvent
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from magview.spec.language import tr
-from magview.ui.kit.home_page import Chooser, Listed
+from magview.ui.kit.elided import Elided
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page
+from magview.ui.kit.settings import put_start_away, start_put_away
 from magview.ui.kit.strip import Foot
+from magview.ui.kit.style import tint
+from magview.ui.start.door import Door, DoorFrame, Link
+from magview.ui.start.doors import Told
+from magview.ui.start.recent import Item
 
-
-@dataclass(frozen=True)
-class Door:
-    """Door: its words, and what its button does."""
-
-    title: str
-    text: str
-    button: Callable[[], str]
-    """The words on the button, asked each time the page is seen."""
-    go: Callable[[], object]
-
-
-class DoorFrame(QFrame):
-    """Frame with the words and the button of a door."""
-
-    def __init__(self, door: Door) -> None:
-        super().__init__()
-        self._door = door
-        self.setFrameShape(QFrame.Shape.StyledPanel)
-        em = self.fontMetrics().height()
-        column = QVBoxLayout(self)
-        column.setContentsMargins(em, em, em, em)
-        column.setSpacing(em // 2)
-        title, text = QLabel(door.title), QLabel(door.text)
-        font = QFont()
-        font.setPointSizeF(font.pointSizeF() * 1.6)
-        title.setFont(font)
-        text.setWordWrap(True)
-        self.button = QPushButton()
-        self.button.setAutoDefault(False)
-        self.button.setMinimumHeight(2 * em)
-        self.button.clicked.connect(self._go)
-        for widget in (title, text):
-            column.addWidget(widget)
-        column.addStretch(1)
-        column.addWidget(self.button)
-        self.again()
-
-    def again(self) -> None:
-        """Write what the button says now."""
-        self.button.setText(self._door.button())
-
-    def _go(self) -> None:
-        self._door.go()
+Facts = Callable[[bool], tuple[Sequence[Told], Sequence[Item]]]
+"""Words for the doors, and things worked on lately; the argument: whether files may be read, which takes time."""
 
 
 class StartPage(Page):
-    """The doors, and below them what was worked on lately."""
+    """The doors. What stands on them is asked anew each time the page is seen."""
 
     picked = Signal(object)
-    """Sent with what was chosen among the things worked on lately."""
+    """A thing chosen among those worked on lately, as `recent.Item`."""
 
-    def __init__(self, look: Look, doors: tuple[Door, ...], recent: Listed) -> None:
+    def __init__(
+        self,
+        look: Look,
+        doors: Sequence[Door],
+        facts: Facts,
+        lists: Sequence[tuple[str, Callable[[], object]]],
+    ) -> None:
         super().__init__(look)
         self.setWindowTitle(tr("Start"))
-        whole = QWidget()
+        self._facts = facts
+        whole, row, self._below = QWidget(), QHBoxLayout(), QHBoxLayout()
         column = QVBoxLayout(whole)
-        em = self.fontMetrics().height()
-        column.setContentsMargins(2 * em, em, 2 * em, em // 2)
-        row = QHBoxLayout()
-        row.setSpacing(em)
-        self.doors = [DoorFrame(door) for door in doors]
+        self._row, self._column = row, column
+        self.doors = [DoorFrame(door, look) for door in doors]
         for frame in self.doors:
+            frame.opened.connect(partial(self._open, frame.door.go))
             row.addWidget(frame, 1)
-        label = QLabel(tr("&Recent job sheets"))
-        self.recent = Chooser(tr("Recent job sheets"), recent)
-        self.recent.picked.connect(self.picked)
-        label.setBuddy(self.recent)
-        column.addLayout(row, 3)
-        column.addWidget(label)
-        column.addWidget(self.recent, 1)
+            key = QShortcut(QKeySequence(frame.door.letter), self)
+            key.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            key.activated.connect(partial(self._open, frame.door.go))
+        self.recent_label = QLabel(tr("Recent"))
+        self.recent: list[QWidget] = []
+        self._recent = QHBoxLayout()
+        self._below.addWidget(self.recent_label)
+        self._below.addLayout(self._recent, 1)
+        self.lists = [self._list(words, go) for words, go in lists]
+        self.away = QCheckBox(tr("Open on the &bench from now on"))
+        self.away.setToolTip(tr("Start stays one key away: Ctrl+1."))
+        self.away.clicked.connect(put_start_away)
+        self._below.addWidget(self.away)
+        column.addLayout(row, 1)
+        column.addLayout(self._below)
         column.addWidget(Foot(look))
         self.fill(whole)
+        self.settle()
+
+    def _list(self, words: str, go: Callable[[], object]) -> Link:
+        link = Link(self.look, words)
+        link.clicked.connect(partial(self._open, go))
+        self._below.addWidget(link)
+        return link
+
+    def _order(self) -> list[QWidget]:
+        """The order of Tab: the doors, what else they offer, recent things, lists."""
+        doors: list[QWidget] = [frame.button for frame in self.doors]
+        links: list[QWidget] = [link for frame in self.doors for link in frame.links]
+        recent = [widget for widget in self.recent if isinstance(widget, Link)]
+        return [*doors, *links, *recent, *self.lists, self.away]
+
+    @staticmethod
+    def _open(go: Callable[[], object], _: bool = False) -> None:
+        go()
+
+    # -------------------------------------------------------------- showing
+
+    def take_keyboard(self) -> None:
+        """On the button of what to do next, where the keyboard was nowhere."""
+        if self.focusWidget() is None:
+            next((f.button for f in self.doors if f.button.filled), self.doors[0].button).setFocus()
+        else:
+            super().take_keyboard()
 
     def showEvent(self, event: QShowEvent) -> None:
-        """Seen again: the work has gone on meanwhile."""
+        """Seen again: the work has gone on meanwhile. Job sheets are read after the first picture."""
         super().showEvent(event)
-        for frame in self.doors:
-            frame.again()
-        self.recent.again()
+        self.tell(False)
+        QTimer.singleShot(0, self, partial(self.tell, True))
+
+    def tell(self, read: bool = True) -> None:
+        """Show what is next behind each door."""
+        told, items = self._facts(read)
+        latest = max(range(len(told)), key=lambda i: (told[i].when, -i))
+        for i, (frame, words) in enumerate(zip(self.doors, told, strict=True)):
+            frame.tell(words, i == latest)
+        self.away.setChecked(start_put_away())
+        self._show_recent(items)
+
+    def _show_recent(self, items: Sequence[Item]) -> None:
+        while self._recent.count():
+            self._recent.takeAt(0)
+        for widget in self.recent:
+            widget.hide()
+            widget.deleteLater()
+        self.recent = []
+        for item in items:
+            self.recent += self._item(item)
+        if not items:
+            self.recent.append(QLabel(tr("nothing yet")))
+        for widget in self.recent:
+            self._recent.addWidget(widget)
+        self._recent.addStretch(1)
+        self._colour_recent(items)
+        order = self._order()
+        for one, next_one in pairwise(order):
+            QWidget.setTabOrder(one, next_one)
+
+    def _item(self, item: Item) -> list[QWidget]:
+        name: QWidget
+        if item.kind:
+            name = Link(self.look, item.name, bold=True)
+            name.clicked.connect(partial(self.picked.emit, item))
+        else:
+            name = QLabel(item.name)
+        name.setToolTip(str(item.key) if item.kind in ("job", "copy") else item.name)
+        if not item.aside:
+            return [name]
+        aside = Elided()
+        aside.setText(item.aside)
+        aside.setToolTip(item.aside)
+        return [name, aside]
+
+    def _colour_recent(self, items: Sequence[Item]) -> None:
+        warns = any(item.warns for item in items)
+        for widget in (self.recent_label, *self.recent):
+            if isinstance(widget, QLabel):
+                tint(widget, self.look.theme.warn if warns and widget in self.recent[:2] else self.look.theme.faint)
+
+    def settle(self) -> None:
+        """Share the room anew: the words have another size."""
+        em = QFontInfo(self.font()).pixelSize()
+        self._column.setContentsMargins(2 * em, round(0.8 * em), 2 * em, round(0.4 * em))
+        self._column.setSpacing(round(0.4 * em))
+        self._row.setSpacing(round(1.4 * em))
+        self._below.setSpacing(em)
+        self._recent.setSpacing(round(0.6 * em))

@@ -28,6 +28,11 @@ _RECENT = "recent-jobs"
 """Name of the setting that keeps the files of recent sheets."""
 
 
+def spare_in(folder: Path | None) -> Path | None:
+    """Folder of copies of sheets that could not be written to their files."""
+    return None if folder is None else folder / "not-saved"
+
+
 class WorkPlace(Place):
     """Job sheets stand here side by side. Each is in its file at once: beginning another one loses nothing."""
 
@@ -129,7 +134,7 @@ class WorkPlace(Place):
 
     @property
     def _spare(self) -> Path | None:
-        return None if self._folder is None else self._folder / "not-saved"
+        return spare_in(self._folder)
 
     def _beside(self) -> Path:
         recent = self.recent()

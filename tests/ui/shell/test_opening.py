@@ -123,9 +123,10 @@ def test_what_cannot_be_opened_is_told_in_one_sentence(open_window, file, name, 
 
 @pytest.fixture
 def shown(monkeypatch):
-    calls: list[tuple[object, bool, object]] = []
+    calls: list[tuple[object, bool, object, str]] = []
     monkeypatch.setattr(
-        "magview.ui.shell.app.run", lambda item, recover, then=None: calls.append((item, recover, then)) or 0
+        "magview.ui.shell.app.run",
+        lambda item, recover, then=None, first="bench": calls.append((item, recover, then, first)) or 0,
     )
     monkeypatch.setattr("magview.ui.kit.preflight.why_no_window", lambda: None)
     return calls
@@ -133,14 +134,14 @@ def shown(monkeypatch):
 
 def test_a_file_named_on_the_command_line_is_on_the_bench(shown, file):
     assert cli.main([str(file("magnetos/traced-six.json"))]) == 0
-    assert shown == [(find_magneto("traced-six"), False, None)]
+    assert shown == [(find_magneto("traced-six"), False, None, "bench")]
 
 
 def test_other_kinds_are_opened_once_the_window_is_complete(shown, file, open_window):
     path = file("lessons/what-the-parts-are.json")
     assert cli.main(["open", str(path)]) == 0
-    ((item, recover, then),) = shown
-    assert (item, recover) == (find_installation("seven-radial-left"), False)
+    ((item, recover, then, first),) = shown
+    assert (item, recover, first) == (find_installation("seven-radial-left"), False, "start")
     window = open_window()
     then(window)
     (room,) = window.learn.open_pages
@@ -162,10 +163,17 @@ def test_a_bad_file_is_refused_on_the_terminal_and_in_the_window_where_there_is_
     close_boxes(window)
 
 
-def test_the_window_without_a_file_finds_again_what_was_left(shown, monkeypatch):
+def test_the_window_without_a_file_opens_at_start_and_finds_again_what_was_left(shown, monkeypatch):
     monkeypatch.setattr(cli.sys, "argv", ["magview-window"])
     assert cli.window() == 0
-    assert shown == [(find_installation("seven-radial-left"), True, None)]
+    assert cli.main([]) == 0
+    assert shown == 2 * [(find_installation("seven-radial-left"), True, None, "start")]
+
+
+def test_the_command_bench_and_a_magneto_by_its_name_open_at_the_bench(shown):
+    assert cli.main(["bench"]) == 0
+    assert cli.main(["--magneto", "nine-radial"]) == 0
+    assert [call[3] for call in shown] == ["bench", "bench"]
 
 
 def test_without_a_window_the_magneto_is_told_as_text_and_the_rest_named(monkeypatch, capsys, file):

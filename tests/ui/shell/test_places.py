@@ -94,21 +94,3 @@ def test_the_window_does_not_close_over_unsaved_work(open_window):
     (box,) = attempt.findChildren(QMessageBox)
     assert "has not been saved" in box.text()
     box.close()
-
-
-def test_the_doors_lead_on_and_back_to_what_is_under_way(open_window):
-    window = open_window()
-    window.places.go("start")
-    start = window.places.front
-    learn, practise, work = start.doors
-    assert learn.button.text() == "Start &lesson 1"
-    click(learn.button)
-    lesson = window.places.front
-    assert window.places.name == "learn" and lesson in window.learn.open_pages
-    window.places.go("start")
-    assert lesson.windowTitle() in learn.button.text() and "xercise" in practise.button.text()
-    assert "job sheet" in work.button.text()
-    window.places.go("bench")
-    window.places.go("start")
-    click(learn.button)
-    assert window.places.front is lesson

@@ -1,0 +1,153 @@
+"""Lessons gone through and exercises tried on this computer, by their ids
+(``magview-progress/1``).
+
+Read `Progress` for the facts; `ProgressBook` keeps them in one small file.
+"""
+
+from __future__ import annotations
+
+import contextlib
+import datetime
+from collections.abc import Callable
+from pathlib import Path
+from typing import Annotated, Literal
+
+from pydantic import Field
+
+from magview.practice.shelf import Heading
+from magview.spec.base import Model, SpecError
+from magview.spec.fields import may_say
+from magview.spec.files import dump_json, read_json, validate, write_text
+from magview.spec.language import marked, tr
+
+FILE = "progress.json"
+DAMAGED = "progress-damaged.json"
+"""A file that could not be read is put aside under this name, and never written over."""
+
+_Id = Annotated[str, Field(min_length=1, max_length=120)]
+_At = Annotated[str, Field(max_length=40)]
+_Count = Annotated[int, Field(ge=0, le=1_000_000)]
+_Percent = Annotated[float, Field(ge=0.0, le=100.0)]
+
+
+class LessonMark(Model):
+    """Progress in one lesson."""
+
+    at: _Count = may_say(marked("Step"), marked("Steps done when it was left."), 0)
+    done: bool = may_say(marked("Done"), marked("Whether it was ever gone through to its end."), False)
+    when: _At = may_say(marked("When"), marked("When it was last worked at."), "")
+
+
+class ExerciseMark(Model):
+    """Outcome of the attempts at an exercise."""
+
+    tries: _Count = may_say(marked("Tries"), marked("Attempts handed in."), 0)
+    best: _Percent = may_say(marked("Best"), marked("The most marks of an attempt."), 0.0)
+    last: _Percent = may_say(marked("Last"), marked("The marks of the last attempt."), 0.0)
+    passed: bool = may_say(marked("Passed"), marked("Whether it was ever passed."), False)
+    passed_last: bool = may_say(marked("Passed last"), marked("Whether the last attempt was passed."), False)
+    lost: Annotated[str, Field(max_length=40)] = may_say(
+        marked("Lost"), marked("The goal that lost most marks last, or “danger”."), ""
+    )
+    when: _At = may_say(marked("When"), marked("When it was last handed in."), "")
+
+
+class Progress(Model):
+    """Lessons and exercises by their ids. One that ships no more stays, and counts nowhere."""
+
+    format: Literal["magview-progress/1"] = "magview-progress/1"
+    lessons: Annotated[dict[_Id, LessonMark], Field(max_length=2000)] = Field(default_factory=dict)
+    exercises: Annotated[dict[_Id, ExerciseMark], Field(max_length=2000)] = Field(default_factory=dict)
+
+    def lesson(self, name: str) -> LessonMark:
+        """Mark of a lesson."""
+        return self.lessons.get(name) or LessonMark()
+
+    def exercise(self, name: str) -> ExerciseMark:
+        """Mark of an exercise."""
+        return self.exercises.get(name) or ExerciseMark()
+
+    def next_lesson(self, shelf: tuple[Heading, ...]) -> Heading | None:
+        """The lesson left in the middle last, else the first one not done; None when all are done."""
+        open_ones = [found for found in shelf if not self.lesson(found.id).done]
+        begun = [found for found in open_ones if self.lesson(found.id).at]
+        return max(begun, key=lambda found: self.lesson(found.id).when, default=next(iter(open_ones), None))
+
+    def next_exercise(self, shelf: tuple[Heading, ...]) -> Heading | None:
+        """The exercise that was not passed last time, the latest such; else the first not passed; None if all are."""
+        failed = [f for f in shelf if self.exercise(f.id).tries and not self.exercise(f.id).passed_last]
+        fresh = next((found for found in shelf if not self.exercise(found.id).passed), None)
+        return max(failed, key=lambda found: self.exercise(found.id).when, default=fresh)
+
+
+def _now() -> str:
+    return datetime.datetime.now().astimezone().isoformat(timespec="seconds")
+
+
+class ProgressBook:
+    """Progress kept in a file, read anew each time: another window may have written it. Without a file it is kept as
+    long as the program runs."""
+
+    def __init__(self, path: Path | None = None, now: Callable[[], str] = _now) -> None:
+        self.path, self._now = path, now
+        self.damaged: Path | None = None
+        """A file put aside because it could not be read."""
+        self.trouble = ""
+        """One sentence while progress cannot be written."""
+        self._progress = Progress()
+        self._listeners: list[Callable[[], None]] = []
+
+    def read(self) -> Progress:
+        """The progress as it stands. A damaged file is put aside, and progress begins anew."""
+        if self.path is not None:
+            aside = self.path.with_name(DAMAGED)
+            if self.path.exists():
+                try:
+                    self._progress = validate(Progress, read_json(self.path), self.path.name)
+                except SpecError:
+                    self._progress = Progress()
+                    with contextlib.suppress(OSError):
+                        if not aside.exists():
+                            self.path.replace(aside)
+            self.damaged = aside if aside.exists() else None
+        return self._progress
+
+    def subscribe(self, listener: Callable[[], None]) -> None:
+        """Have a function called after each change."""
+        self._listeners.append(listener)
+
+    def note_lesson(self, name: str, at: int, steps: int) -> None:
+        """A lesson stands at a step, counted from 0; at the number of its steps it is done. "" is kept nowhere."""
+        old = self.read().lesson(name)
+        done = at >= steps
+        mark = LessonMark(at=0 if done else at, done=done or old.done, when=self._now())
+        if name and (mark.at, mark.done) != (old.at, old.done):
+            self._keep(lessons={**self._progress.lessons, name: mark})
+
+    def note_exercise(self, name: str, percent: float, passed: bool, lost: str = "") -> None:
+        """An attempt was handed in; `lost`: the kind of the goal that lost most, or "danger". "" is kept nowhere."""
+        if not name:
+            return
+        old = self.read().exercise(name)
+        mark = ExerciseMark(
+            tries=old.tries + 1,
+            best=max(old.best, percent),
+            last=percent,
+            passed=passed or old.passed,
+            passed_last=passed,
+            lost=lost,
+            when=self._now(),
+        )
+        self._keep(exercises={**self._progress.exercises, name: mark})
+
+    def _keep(self, **changed: object) -> None:
+        self._progress = self._progress.model_copy(update=changed)
+        self.trouble = ""
+        if self.path is not None:
+            try:
+                self.path.parent.mkdir(parents=True, exist_ok=True)
+                write_text(self.path, dump_json(self._progress))
+            except (SpecError, OSError) as error:
+                self.trouble = tr("Your progress cannot be kept: {reason}.", reason=error)
+        for listener in self._listeners:
+            listener()
