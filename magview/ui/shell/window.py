@@ -101,6 +101,7 @@ class MainWindow(QMainWindow):
         # There from the start, so that the first sentence moves nothing; the window's frame is what is pulled at.
         self.statusBar().setSizeGripEnabled(False)
         self.setContentsMargins(0, 0, 0, 0)
+        self._show_front()
         yield
         from magview.ui.kit.style import Outlined
 
