@@ -19,7 +19,7 @@ PARTS: dict[str, frozenset[str]] = {
     "shaft": frozenset({"heel", "breaker arm", "contacts", "finger", "paint"}),
     "rotor-cut": frozenset({"rotor"}),
 }
-"""Which parts are drawn as they stood, by the name of the scene: the others would hide them."""
+"""The parts drawn as they stood, by the name of the scene: the others would hide them."""
 
 HOLLOW = Style(line="second_ink", width_px=1.3, dash=(5.0, 3.0))
 
