@@ -7,12 +7,17 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from magview.physics.cam.setting import internal_timing
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.files import read_bench_item
 from magview.spec.formats import kind_of
-from magview.spec.library import DEFAULT_MAGNETO, find_installation, find_magneto, shipped_installation_of
+from magview.spec.library import (
+    DEFAULT_MAGNETO,
+    find_installation,
+    find_magneto,
+    first_shipped,
+    shipped_installation_of,
+)
 from magview.spec.magneto import Magneto
 
 PASS, FAIL = 0, 1
@@ -26,8 +31,9 @@ def show_named(name: str | None, text: ReadingsText, bench: bool = False) -> int
 
     None: the window's start page, or the bench that a killed program left; with `bench`, the bench on the first one.
     """
-    first = "start" if name is None and not bench else "bench"
-    return _show(_as_shipped(name or DEFAULT_MAGNETO), text, recover=name is None, first=first)
+    if name is None and not bench:
+        return _show(None, text, recover=True, first="start")
+    return _show(_as_shipped(name or DEFAULT_MAGNETO), text, recover=name is None)
 
 
 def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
@@ -36,10 +42,12 @@ def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
     `box`: there is no terminal, so that what is amiss is said in the window.
     """
     if file is None:
-        return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=True, box=box, first="start")
+        return _show(None, text, recover=True, box=box, first="start")
     path, why_not = Path(file), ""
     try:
         if kind_of(path) in ("magneto", "installation"):
+            from magview.physics.cam.setting import internal_timing
+
             item = read_bench_item(path)
             internal_timing(item if isinstance(item, Magneto) else item.magneto)
             return _show(item, text, recover=False, box=box)
@@ -56,11 +64,13 @@ def show_file(file: str | None, box: bool, text: ReadingsText) -> int:
         else:
             open_in(window, path)
 
-    return _show(_as_shipped(DEFAULT_MAGNETO), text, recover=False, box=box, then=then, first="start")
+    return _show(None, text, recover=False, box=box, then=then, first="start")
 
 
 def _as_shipped(name: str) -> Magneto | Installation:
     """A magneto by name or file, on its engine where one is shipped for it."""
+    from magview.physics.cam.setting import internal_timing
+
     magneto = find_magneto(name)
     internal_timing(magneto)  # a cam that cannot be followed is refused here, in one sentence
     installation = shipped_installation_of(name)
@@ -68,7 +78,7 @@ def _as_shipped(name: str) -> Magneto | Installation:
 
 
 def _show(
-    item: Magneto | Installation,
+    item: Magneto | Installation | None,
     text: ReadingsText,
     *,
     recover: bool,
@@ -80,7 +90,7 @@ def _show(
     from magview.ui.kit.start_order import bring_forward, put_off, resume
 
     put_off()
-    bring_forward()
+    bring_forward(bench=first == "bench")
     reason = why_no_window()
     if reason is None:
         from magview.ui.shell.app import run
@@ -92,6 +102,7 @@ def _show(
         say_in_a_box(reason)
     if then is not None:
         return FAIL
+    item = item or first_shipped()
     magneto = item if isinstance(item, Magneto) else item.magneto
     _say(text(magneto, magneto.designed_setting.backplate_deg, 0.0))
     _say("\nOther commands that need no window: `magview readings`, `magview adjust`.")

@@ -61,6 +61,12 @@ def shipped_installation_of(magneto: str) -> str | None:
     return next((n for n in shipped_names("installations") if n.startswith(f"{magneto}-")), None)
 
 
+def first_shipped() -> Magneto | Installation:
+    """The magneto that the bench opens with, on its engine where one is shipped for it."""
+    installation = shipped_installation_of(DEFAULT_MAGNETO)
+    return find_magneto(DEFAULT_MAGNETO) if installation is None else find_installation(installation)
+
+
 def _find(name: str, kind: Kind, read: Callable[[Path], T]) -> T:
     if name in shipped_names(kind):
         return read(resources() / kind / f"{name}.json")

@@ -16,7 +16,15 @@ from importlib.util import LazyLoader, find_spec, module_from_spec
 _AT_FIRST_USE = ("magview.bench.actions", "magview.bench.apply", "magview.bench.describe")
 """Modules that load when something of them is first asked for, wherever they are imported as modules."""
 
-_WITHOUT_QT = (
+_START = (
+    "magview.bench.autosave",
+    "magview.practice.progress",
+    "magview.upkeep.places",
+    "magview.upkeep.trace",
+)
+"""Modules that the start page needs beside Qt, for which the command line has no use before; …"""
+
+_BENCH = (
     "magview.bench.autosave",
     "magview.bench.events",
     "magview.bench.placing",
@@ -32,7 +40,7 @@ _WITHOUT_QT = (
     "magview.upkeep.places",
     "magview.upkeep.trace",
 )
-"""Modules that the first picture needs beside Qt, for which the command line has no use before."""
+"""… and those that the bench's first picture needs."""
 
 
 def put_off() -> None:
@@ -40,11 +48,14 @@ def put_off() -> None:
     gc.disable()
 
 
-def bring_forward() -> None:
-    """Import what the window needs beside Qt, and put off what it does not; before Qt."""
+def bring_forward(bench: bool = True) -> None:
+    """Import what the window needs beside Qt, and put off what it does not; before Qt.
+
+    `bench`: the window opens at the bench, not at its start page.
+    """
     for name in _AT_FIRST_USE:
         _load_at_first_use(name)
-    for name in _WITHOUT_QT:
+    for name in _BENCH if bench else _START:
         import_module(name)
 
 

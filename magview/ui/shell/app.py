@@ -13,13 +13,10 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from magview.bench.autosave import Autosave
-from magview.bench.placing import laid_out
 from magview.spec.engine import Installation
 from magview.spec.language import tr
-from magview.spec.library import resources
+from magview.spec.library import first_shipped, resources
 from magview.spec.magneto import Magneto
-from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.crash_reports import Mishaps, note
 from magview.ui.kit.settings import start_put_away
 from magview.ui.kit.translation import speak
@@ -28,6 +25,8 @@ from magview.upkeep import places
 
 if TYPE_CHECKING:
     from PySide6.QtGui import QIcon
+
+    from magview.ui.kit.bench_model import BenchModel
 
 APP_ID = "magview"
 """Ties windows to the desktop entry (Linux) and to one button of the task bar (Windows)."""
@@ -39,12 +38,14 @@ _M_MMAP_THRESHOLD, _LARGE_BYTES = -3, 2_000_000
 
 
 def run(
-    item: Magneto | Installation,
+    item: Magneto | Installation | None,
     recover: bool = True,
     then: Callable[[MainWindow], None] | None = None,
     first: str = "bench",
 ) -> int:
     """Open the window on a magneto, alone or on its engine, and stay until it is closed; returns the exit code.
+
+    None is the first one that ships; it is read when somebody goes to the bench.
 
     `recover`: show instead the bench that a killed program left, if there is one. `then`: what to do once the
     window is complete. `first`: the place to open at, where no bench is found again.
@@ -58,7 +59,7 @@ def run(
 
 
 def _run(
-    item: Magneto | Installation,
+    item: Magneto | Installation | None,
     recover: bool,
     then: Callable[[MainWindow], None] | None,
     first: str,
@@ -71,12 +72,21 @@ def _run(
     app.setApplicationName("magview")
     app.setApplicationDisplayName("magview")
     app.setDesktopFileName(APP_ID)
+    from magview.bench.autosave import Autosave
+
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
     speak()
     if found is not None or (first == "start" and start_put_away()):
         first = "bench"
-    window = MainWindow(BenchModel(found or laid_out(item)), autosave=autosave, first=first)
+
+    def model() -> BenchModel:
+        from magview.bench.placing import laid_out
+        from magview.ui.kit.bench_model import BenchModel
+
+        return BenchModel(found or laid_out(item or first_shipped()))
+
+    window = MainWindow(model, autosave=autosave, first=first)
     mishaps.tell = _teller(window)
     held = [window]
 

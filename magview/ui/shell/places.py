@@ -10,19 +10,19 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Signal
 
-from magview.bench.autosave import Autosave
 from magview.practice.progress import FILE, ProgressBook
 from magview.spec.language import marked, tr
-from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place, Stack
 
 if TYPE_CHECKING:  # loaded when they are first gone to
+    from magview.bench.autosave import Autosave
     from magview.ui.bench.place import BenchPlace
     from magview.ui.classroom.paper_dialog import PaperDialog
     from magview.ui.classroom.room import ClassRoom, What
     from magview.ui.guide.place import GuidePlace
     from magview.ui.guide.window import GuideWindow
+    from magview.ui.kit.bench_model import BenchModel
     from magview.ui.learn.place import LearnPlace
     from magview.ui.own.room import OwnRoom
     from magview.ui.practice.place import PracticePlace
@@ -49,9 +49,16 @@ class Places(Stack):
     built = Signal(str)
     """A place is there, by its name."""
 
-    def __init__(self, model: BenchModel, look: Look, autosave: Autosave | None, first: str = "bench") -> None:
+    def __init__(
+        self,
+        model: BenchModel | Callable[[], BenchModel],
+        look: Look,
+        autosave: Autosave | None,
+        first: str = "bench",
+    ) -> None:
+        """`model`: the bench, or a function that makes it when somebody first goes there."""
         super().__init__()
-        self.model, self.look, self._autosave = model, look, autosave
+        self._model, self.look, self._autosave = model, look, autosave
         self._folder: Path | None = autosave.folder if autosave is not None else None
         self.progress = ProgressBook(self._folder.parent / FILE if self._folder is not None else None)
         """Lessons and exercises done on this computer."""
@@ -67,6 +74,13 @@ class Places(Stack):
             "guide": self._build_guide,
         }
         self.go(first)
+
+    @property
+    def model(self) -> BenchModel:
+        """The bench's state, made now if nobody has asked for it."""
+        if callable(self._model):
+            self._model = self._model()
+        return self._model
 
     # -------------------------------------------------------------- going about
 

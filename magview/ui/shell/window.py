@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, QTimer, Signal
@@ -10,9 +10,7 @@ from PySide6.QtGui import QCloseEvent, QFont, QPaintEvent
 from PySide6.QtWidgets import QApplication, QMainWindow, QVBoxLayout, QWidget
 
 from magview import __version__
-from magview.bench.autosave import Autosave
 from magview.spec.language import tr
-from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import first_size
 from magview.ui.kit.place import Page
@@ -22,8 +20,10 @@ from magview.ui.shell.bar import PlaceBar
 from magview.ui.shell.places import Places
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
+    from magview.bench.autosave import Autosave
     from magview.ui.bench.page import BenchPage
     from magview.ui.classroom.room import ClassRoom
+    from magview.ui.kit.bench_model import BenchModel
     from magview.ui.learn.place import LearnPlace
     from magview.ui.practice.place import PracticePlace
     from magview.ui.present.presenter import Presenter
@@ -42,14 +42,14 @@ class MainWindow(QMainWindow):
 
     def __init__(
         self,
-        model: BenchModel,
+        model: BenchModel | Callable[[], BenchModel],
         look: Look | None = None,
         autosave: Autosave | None = None,
         first: str = "bench",
     ) -> None:
-        """`first`: the place to open at."""
+        """`first`: the place to open at; `model`: the bench, or a function that makes it when it is needed."""
         super().__init__()
-        self.model, self.look = model, look or Look()
+        self.look = look or Look()
         self._font = QApplication.font()
         self._coloured: Theme | None = None
         self._text_factor = 1.0
@@ -152,6 +152,11 @@ class MainWindow(QMainWindow):
         """The menus that are always there."""
         assert self._common is not None
         return self._common
+
+    @property
+    def model(self) -> BenchModel:
+        """The bench's state."""
+        return self.places.model
 
     @property
     def bench_page(self) -> BenchPage:

@@ -141,7 +141,7 @@ def test_other_kinds_are_opened_once_the_window_is_complete(shown, file, open_wi
     path = file("lessons/what-the-parts-are.json")
     assert cli.main(["open", str(path)]) == 0
     ((item, recover, then, first),) = shown
-    assert (item, recover, first) == (find_installation("seven-radial-left"), False, "start")
+    assert (item, recover, first) == (None, False, "start")
     window = open_window()
     then(window)
     (room,) = window.learn.open_pages
@@ -167,7 +167,7 @@ def test_the_window_without_a_file_opens_at_start_and_finds_again_what_was_left(
     monkeypatch.setattr(cli.sys, "argv", ["magview-window"])
     assert cli.window() == 0
     assert cli.main([]) == 0
-    assert shown == 2 * [(find_installation("seven-radial-left"), True, None, "start")]
+    assert shown == 2 * [(None, True, None, "start")]
 
 
 def test_the_command_bench_and_a_magneto_by_its_name_open_at_the_bench(shown):
