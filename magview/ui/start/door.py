@@ -214,6 +214,7 @@ class DoorFrame(QWidget):
         row = QHBoxLayout()
         row.setSpacing(em)
         row.addWidget(self.bar, 1)
+        self.count.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         row.addWidget(self.count)
         self.button = DoorButton(look, door.letter)
         self.button.clicked.connect(self.opened)

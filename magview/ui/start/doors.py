@@ -173,14 +173,14 @@ def job_door(job: Job, path: Path, when: str = "") -> Told:
     return Told(kicker, title, line, button, bar, count, when=when)
 
 
-def read_job_door(path: Path, when: str = "") -> Told | str:
-    """The sheet in a file; one sentence where it cannot be read."""
+def read_job_door(path: Path, when: str = "") -> Told | None:
+    """The sheet in a file; None where it cannot be read."""
     from magview.job.library import read_job
 
     try:
         return job_door(read_job(path), path, when)
-    except SpecError as error:
-        return str(error)
+    except SpecError:
+        return None
 
 
 def _bar(done: list[bool], now: int) -> tuple[Segment, ...]:

@@ -103,8 +103,11 @@ class StartPage(Page):
         """Show what is next behind each door."""
         told, items = self._facts(read)
         latest = max(range(len(told)), key=lambda i: (told[i].when, -i))
+        waits = next((frame.button for frame in self.doors if frame.button.filled), None)
         for i, (frame, words) in enumerate(zip(self.doors, told, strict=True)):
             frame.tell(words, i == latest)
+        if waits is not None and self.focusWidget() is waits:
+            self.doors[latest].button.setFocus()
         self.away.setChecked(start_put_away())
         self._show_recent(items)
 
@@ -115,8 +118,12 @@ class StartPage(Page):
             widget.hide()
             widget.deleteLater()
         self.recent = []
-        for item in items:
-            self.recent += self._item(item)
+        gap, room = self._recent.spacing(), self._room_for_recent()
+        for item in items:  # as many as can be read whole, and whatever is damaged
+            widgets = self._item(item)
+            room -= sum(widget.sizeHint().width() + gap for widget in widgets)
+            if room >= 0 or item.warns or item.kind == "copy":
+                self.recent += widgets
         if not items:
             self.recent.append(QLabel(tr("nothing yet")))
         for widget in self.recent:
@@ -126,6 +133,17 @@ class StartPage(Page):
         order = self._order()
         for one, next_one in pairwise(order):
             QWidget.setTabOrder(one, next_one)
+
+    def _room_for_recent(self) -> int:
+        """Width that the lists and the box at the right leave [px]."""
+        beside = (self.recent_label, *self.lists, self.away)
+        taken = sum(widget.sizeHint().width() + self._below.spacing() for widget in beside)
+        edges = self._column.contentsMargins()
+        return self.width() - edges.left() - edges.right() - taken
+
+    def heading(self) -> str:
+        """The program's name: the place says itself at the right."""
+        return "magview"
 
     def _item(self, item: Item) -> list[QWidget]:
         name: QWidget

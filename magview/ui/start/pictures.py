@@ -73,9 +73,9 @@ class DoorPicture(QWidget):
         card.addRoundedRect(0, 0, self.width(), self.height() + 10, 5, 5)
         painter.setClipPath(card)
         painter.fillRect(self.rect(), QColor(self._look.theme.paper))
-        if self._pixels is not None and self.drawn:
+        if self._pixels is not None:
             painter.drawPixmap(0, 0, self._pixels)
-        elif not self._soon.isActive():
+        if not self.drawn and not self._soon.isActive():
             self._soon.start()
         painter.setPen(QColor(self._look.theme.grid))
         painter.drawLine(0, self.height() - 1, self.width(), self.height() - 1)

@@ -105,24 +105,24 @@ class StartPlace(Place):
         items: list[Item] = []
         if self._rooms.progress.damaged is not None:
             items.append(damaged_progress(self._rooms.progress.damaged))
-        items += [item for path, reason in broken for item in damaged(path, reason, self._copy_of(path))]
+        items += [item for path in broken for item in damaged(path, self._copy_of(path))]
         items += recent(progress, whole, now)
         return (facts.learn_door(progress, lesson), facts.practise_door(progress, attempt), work), items
 
-    def _work_told(self, read: bool) -> tuple[facts.Told, list[tuple[Path, str]], list[tuple[Path, str]]]:
-        """The door, the sheets that cannot be read with why not, and the others with when they were written."""
+    def _work_told(self, read: bool) -> tuple[facts.Told, list[Path], list[tuple[Path, str]]]:
+        """The door, the sheets that cannot be read, and the others with when they were written."""
         paths = [Path(name) for name in kept_texts("recent-jobs")]
         whole = [(path, _written(path)) for path in paths if path.is_file()]
         if not whole:
             return facts.no_job(), [], []
         if not read:
             return facts.unread_job(whole[0][0]), [], whole
-        broken: list[tuple[Path, str]] = []
+        broken: list[Path] = []
         told: facts.Told | None = None
         for path, when in list(whole):
             found = facts.read_job_door(path, when)
-            if isinstance(found, str):
-                broken.append((path, found))
+            if found is None:
+                broken.append(path)
                 whole.remove((path, when))
             elif told is None:
                 told = found

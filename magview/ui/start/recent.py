@@ -50,11 +50,11 @@ def _item(name: str, state: str, kind: str, key: str | Path, when: str, now: dat
     return Item(name, tr("{day}, {state}", day=day_words(when, now), state=state), kind, key, when)
 
 
-def damaged(path: Path, reason: str, copy: Path | None) -> list[Item]:
-    """A file that cannot be read, and the copy that the program kept of it."""
+def damaged(path: Path, copy: Path | None) -> list[Item]:
+    """A file that cannot be read, whose link says why, and the copy that the program kept of it."""
     told = [Item(tr("△ {file}", file=path.name), tr("cannot be read"), "job", path, warns=True)]
     if copy is not None:
-        told.append(Item(tr("open the copy"), reason and "", "copy", copy))
+        told.append(Item(tr("open the copy"), "", "copy", copy))
     return told
 
 

@@ -252,3 +252,17 @@ def test_every_target_is_large_enough_for_a_hand_and_the_page_fits(start, size):
     for widget in targets:
         assert (widget.isVisible() and min(widget.width(), widget.height()) >= 24) or widget is page.away
     assert window.size().toTuple() == size
+
+
+def test_recent_things_are_told_whole_and_the_keyboard_follows_the_button_to_press(start, tmp_path):
+    path = job_on(tmp_path, "a-job-of-the-left-magneto")
+    window = start()
+    page = window.places.front
+    assert filled(page) == ["W"] and page.focusWidget() is page.doors[2].button
+    (name,) = [widget for widget in page.recent if isinstance(widget, Link)]
+    assert name.text() == "a-job-of-the-left-magneto-job" and name.width() >= name.sizeHint().width()
+    for found in shelf.lessons()[:3]:
+        window.progress.note_lesson(found.id, found.steps, found.steps)
+    page.tell()
+    QApplication.processEvents()
+    assert all(w.width() >= w.sizeHint().width() for w in page.recent if isinstance(w, Link)), path
