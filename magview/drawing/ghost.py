@@ -30,7 +30,7 @@ _hollow: WeakKeyDictionary[Piece, Piece] = WeakKeyDictionary()
 def with_ghost(now: Scene, before: Scene) -> Scene:
     """A scene with hollow outlines of what stood elsewhere, or had another outline, in an earlier one."""
     ghosts = tuple(
-        Group(f"{group.name} before", "moving", pieces, group.turns, group.clip)
+        Group(f"{group.name}-before", "moving", pieces, group.turns, group.clip)
         for group in before.groups
         if (pieces := tuple(_moved(group, _same(now, group), PARTS.get(now.name, frozenset()))))
     )

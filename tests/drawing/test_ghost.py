@@ -19,7 +19,7 @@ BENCH = new_bench(find_installation("seven-radial-left"))
 
 
 def ghosts(scene):
-    return {group.name.removesuffix(" before"): group for group in scene.groups if group.name.endswith(" before")}
+    return {group.name.removesuffix("-before"): group for group in scene.groups if group.name.endswith("-before")}
 
 
 @pytest.mark.parametrize("draw", [

@@ -5,10 +5,12 @@ from __future__ import annotations
 import contextlib
 from collections.abc import Iterator
 from pathlib import Path
+from typing import Protocol
 
 from PySide6.QtCore import QLineF, QMarginsF, QPointF, QRectF, QSize, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
+    QFont,
     QFontDatabase,
     QFontMetricsF,
     QImage,
@@ -21,7 +23,38 @@ from PySide6.QtGui import (
 
 from magview.spec.base import SpecError
 from magview.spec.language import number, tr
-from magview.ui.pictures.picture_view import PictureView
+from magview.ui.kit.look import Look
+from magview.ui.kit.pictured import Pictured
+
+
+class Drawn(Protocol):
+    """A widget with a picture that can be drawn into a file."""
+
+    look: Look
+    numbers: bool
+    to_scale: bool
+
+    def font(self) -> QFont:
+        """Type of its words."""
+
+    def picture_size(self) -> QSize:
+        """Size on the screen [px]."""
+
+    def pixels_per_mm(self) -> float:
+        """Scale, where a bar can say one."""
+
+    def draw_lines(self, factor: float) -> None:
+        """Draw lines this much thicker."""
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Paint it, with a ratio of 0 as lines."""
+
+    def stand_in(self, model: Pictured) -> Pictured:
+        """Show another model's state; returns the former model."""
+
+    def accessibleDescription(self) -> str:
+        """Its content in words."""
+
 
 KINDS = (".svg", ".pdf", ".png")
 
@@ -31,14 +64,30 @@ _SHARPNESS = 3
 """Pixels of a PNG per pixel of the screen: enough for print."""
 
 
-def export_picture(view: PictureView, path: Path, caption: str) -> None:
+def export_picture(view: Drawn, path: Path, caption: str) -> None:
     """Write what a picture shows. Raises SpecError for an unknown kind or a file that cannot be written."""
     kind = path.suffix.lower()
     if kind not in KINDS:
         raise SpecError(tr("{name}: a picture's name must end in {kinds}", name=path.name, kinds=", ".join(KINDS)))
-    size = QSize(view.viewport().width(), view.viewport().height() + round(_band_height(view, caption)))
+    size = whole_size(view, caption)
     with written_beside(path) as temporary:
         _write(view, temporary, kind, size, caption)
+
+
+def whole_size(view: Drawn, caption: str) -> QSize:
+    """Size of a picture with its caption [px]."""
+    return view.picture_size() + QSize(0, round(_band_height(view, caption)))
+
+
+def image_of(view: Drawn, caption: str, factor: float) -> QImage:
+    """A picture with its caption, so many times finer than on the screen."""
+    size = whole_size(view, caption)
+    image = QImage((QSizeF(size) * factor).toSize(), QImage.Format.Format_ARGB32)
+    image.setDevicePixelRatio(factor)
+    painter = QPainter(image)
+    _paint(painter, view, size, caption, line_factor=1.2 * factor)
+    painter.end()
+    return image
 
 
 @contextlib.contextmanager
@@ -74,13 +123,9 @@ def prepare(writer: QPdfWriter, paper: str, dpi: int) -> QSizeF:
     return QSizeF(size.sizePixels(dpi))
 
 
-def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str) -> None:
+def _write(view: Drawn, path: Path, kind: str, size: QSize, caption: str) -> None:
     if kind == ".png":
-        image = QImage(size * _SHARPNESS, QImage.Format.Format_ARGB32)
-        image.setDevicePixelRatio(_SHARPNESS)
-        painter = QPainter(image)
-        _paint(painter, view, size, caption, line_factor=1.2 * _SHARPNESS)
-        painter.end()
+        image = image_of(view, caption, _SHARPNESS)
         if not image.save(str(path)):
             raise OSError(0, tr("the picture could not be saved"))
         return
@@ -108,21 +153,20 @@ def _write(view: PictureView, path: Path, kind: str, size: QSize, caption: str) 
     painter.end()
 
 
-def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, line_factor: float = 1.5) -> None:
+def _paint(painter: QPainter, view: Drawn, size: QSize, caption: str, line_factor: float = 1.5) -> None:
     painter.fillRect(QRectF(QPointF(0, 0), QSizeF(size)), QColor(view.look.theme.paper))
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    port = view.viewport()
     # Lines are one pixel of the device wide: what is finer than the screen needs wider ones to look alike.
     view.draw_lines(line_factor)
     view.paint_picture(painter, 0.0)
     view.draw_lines(1.0)
     painter.setFont(view.font())
     metrics = QFontMetricsF(view.font())
-    top = float(port.height())
+    top = float(view.picture_size().height())
     painter.setPen(QPen(QColor(view.look.theme.text), 1.4))
     y = top + metrics.height()
     if view.numbers and view.to_scale:  # a picture without numbers is not to be measured either
-        length, pixels = scale_bar(view.transform().m22(), port.width() / 4)
+        length, pixels = scale_bar(view.pixels_per_mm(), view.picture_size().width() / 4)
         painter.drawLine(QLineF(10, y, 10 + pixels, y))
         for x in (10.0, 10.0 + pixels):
             painter.drawLine(QLineF(x, y - 4, x, y + 4))
@@ -131,10 +175,10 @@ def _paint(painter: QPainter, view: PictureView, size: QSize, caption: str, line
     painter.drawText(box, int(Qt.TextFlag.TextWordWrap), caption)
 
 
-def _band_height(view: PictureView, caption: str) -> float:
+def _band_height(view: Drawn, caption: str) -> float:
     """Room under the picture for the scale bar and the whole caption [px]."""
     metrics = QFontMetricsF(view.font())
-    room = QRectF(0, 0, view.viewport().width() - 20, 10_000)
+    room = QRectF(0, 0, view.picture_size().width() - 20, 10_000)
     return 2.2 * metrics.height() + metrics.boundingRect(room, int(Qt.TextFlag.TextWordWrap), caption).height()
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -25,6 +25,7 @@ from PySide6.QtWidgets import QGraphicsView, QWidget
 
 from magview.bench.state import BenchState
 from magview.ui.kit.look import Look
+from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene import PictureScene
 
@@ -68,6 +69,7 @@ class PictureView(QGraphicsView):
         # One of our own: asked for Qt's, PySide builds every class of widget there is to name its kind (60 ms).
         self.setViewport(QWidget())
         self.look, self._parts = look, scene
+        self._model: Pictured
         self.numbers = True
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
         self.ghost = Ghost()
@@ -206,6 +208,23 @@ class PictureView(QGraphicsView):
     def line_factor(self) -> float:
         """Thickness of lines against usual."""
         return self._parts.line_factor
+
+    def picture_size(self) -> QSize:
+        """Size of the picture [px]."""
+        return self.viewport().size()
+
+    def pixels_per_mm(self) -> float:
+        """Scale of the view now."""
+        return float(self.transform().m22())
+
+    def stand_in(self, model: Pictured) -> Pictured:
+        """Show another model's state from now on, unseen until the next repaint; returns the former model."""
+        former, self._model = self._model, model
+        self.show_state(model.state)
+        return former
+
+    def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
+        """Show a state."""
 
     def draw_lines(self, factor: float) -> None:
         """Draw lines this much thicker than the look has them: a file is finer than the screen."""

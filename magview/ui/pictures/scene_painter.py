@@ -57,13 +57,23 @@ class ScenePainter:
     """Paints scenes of one picture, whose kept pieces it remembers, at any size and on any device."""
 
     def __init__(self, theme: Theme) -> None:
-        self.line_factor = 1.0
-        """Thickness of lines against usual, for the back row of a class."""
+        self._line_factor = 1.0
         self._paths: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
         self._hatchings: WeakKeyDictionary[Piece, QPainterPath] = WeakKeyDictionary()
         self._kept: dict[Layer, tuple[object, QPixmap]] = {}
         self._placed: tuple[object, tuple[Placed, ...]] = (None, ())
         self.set_theme(theme)
+
+    @property
+    def line_factor(self) -> float:
+        """Thickness of lines against usual, for the back row of a class or a device that is finer than the screen."""
+        return self._line_factor
+
+    @line_factor.setter
+    def line_factor(self, factor: float) -> None:
+        if factor != self._line_factor:
+            self._line_factor = factor
+            self._tools.clear()
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look's colours."""

@@ -35,7 +35,7 @@ class ShaftView(QWidget):
 
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         super().__init__(parent)
-        self.model, self.look, self.numbers = model, look, numbers
+        self.model, self.look, self.numbers, self.to_scale = model, look, numbers, False
         self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self._scenes: tuple[Scene, Scene] | None = None
         self.ghosts = Ghost(), Ghost()
@@ -105,11 +105,35 @@ class ShaftView(QWidget):
     def paintEvent(self, event: QPaintEvent) -> None:
         """Both scenes, each in its room."""
         painter = QPainter(self)
+        self.paint_picture(painter, self.devicePixelRatioF())
+        painter.end()
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Both scenes, with so many pixels of the device for each of ours; 0 on paper: only lines."""
         for scene, brush, room in zip(self.scenes(), self._painters, self.rooms(), strict=True):
             painter.save()
             painter.translate(room.topLeft())
-            brush.paint(painter, scene, room.size(), self.font(), None, self.devicePixelRatioF())
+            brush.paint(painter, scene, room.size(), self.font(), None, ratio)
             painter.restore()
+
+    def picture_size(self) -> QSize:
+        """Size of both together [px]."""
+        return self.size()
+
+    def pixels_per_mm(self) -> float:
+        """No scale: a scheme."""
+        return 0.0
+
+    def draw_lines(self, factor: float) -> None:
+        """Draw lines this much thicker than the look has them: a file is finer than the screen."""
+        for painter in self._painters:
+            painter.line_factor = factor * self.look.line_factor
+
+    def stand_in(self, model: Pictured) -> Pictured:
+        """Show another model's state from now on, unseen until the next repaint; returns the former model."""
+        former, self.model = self.model, model
+        self.show_state(model.state)
+        return former
 
     # -------------------------------------------------------------- pointing
 

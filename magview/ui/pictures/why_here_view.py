@@ -60,6 +60,7 @@ class WhyHereView(QWidget):
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.model, self.look = model, look
+        self.numbers, self.to_scale = True, False
         self.strip: WhyHere | None = None
         """The curves shown; None where there are none."""
         self.ghost = Ghost()
@@ -235,6 +236,31 @@ class WhyHereView(QWidget):
             painter.setPen(self._pen("planned", 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
+
+    def picture_size(self) -> QSize:
+        """Size of the picture [px]."""
+        return self.size()
+
+    def pixels_per_mm(self) -> float:
+        """No scale: curves have no length."""
+        return 0.0
+
+    def draw_lines(self, factor: float) -> None:
+        """Do nothing: these lines are not measured in pixels of the device."""
+
+    def stand_in(self, model: Pictured) -> Pictured:
+        """Show another model's state from now on, unseen until the next repaint; returns the former model."""
+        former, self.model = self.model, model
+        self.show_state(model.state)
+        return former
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Paint all of it anew, as lines."""
+        painter.fillRect(self.rect(), self._colour("paper"))
+        painter.setFont(self.font())
+        self._paint_still(painter)
+        if self.strip is not None:
+            self._paint_cursor(painter, self.strip)
 
     def _write(
         self, painter: QPainter, box: QRectF, text: str, role: str, flags: Qt.AlignmentFlag, *,
