@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import TYPE_CHECKING
 
@@ -24,7 +24,8 @@ from magview.ui.kit.look import Look
 
 if TYPE_CHECKING:  # loaded when it is first asked for
     from magview.ui.own.lift_dialog import LiftDialog
-    from magview.ui.pictures.picture_view import PictureView
+    from magview.ui.pictures.export import Drawn
+    from magview.ui.pictures.turn_dialog import TurnDialog
 
 _TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
 
@@ -101,19 +102,33 @@ class BenchFiles(QObject):
             return
         self.said.emit(tr("Saved {name}.", name=path.name))
 
-    def export_file(self, view: PictureView) -> None:
+    def export_file(self, view: Drawn) -> None:
         """Ask where, and save a picture there."""
         target = ask_picture(self._page)
         if target is not None:
             self.export(view, target)
 
-    def export(self, view: PictureView, path: Path) -> None:
-        """Save a picture with scale bar and caption."""
-        state = self.model.state
+    def caption(self, told: str) -> str:
+        """Words under a picture: its magneto, what is told of it, and what governs."""
         aid = tr(
             "magview {version}: a training and planning aid; the maker's current manual governs.", version=__version__
         )
-        caption = f"{tr(state.magneto.name)}. {view.accessibleDescription()} {aid}"
+        return f"{tr(self.model.state.magneto.name)}. {told} {aid}"
+
+    def ask_turn(self, pictures: Mapping[str, Drawn]) -> TurnDialog:
+        """Ask for a turn of one of these pictures, and save it."""
+        from magview.ui.pictures.turn_dialog import TurnDialog
+
+        told = tr("The rotor turns; angles are past neutral.")
+        dialog = TurnDialog(pictures, self.model.state, self.caption(told), self._page)
+        dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        dialog.said.connect(self.said)
+        dialog.open()
+        return dialog
+
+    def export(self, view: Drawn, path: Path) -> None:
+        """Save a picture with scale bar and caption."""
+        caption = self.caption(view.accessibleDescription())
         from magview.ui.pictures.export import export_picture
 
         try:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
-from typing import Protocol
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
@@ -25,6 +25,9 @@ from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
 from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
+
+if TYPE_CHECKING:  # loaded when it is first asked for
+    from magview.ui.pictures.export import Drawn
 
 
 class Pictured(Protocol):
@@ -66,14 +69,7 @@ class BenchMenus(PictureMenuMaker):
         self.act(file, tr("A magneto of &your own…"), self.own_wanted.emit, None)
         self.act(file, tr("Lift from &measurements…"), files.import_lift, None)
         file.addSeparator()
-        for text, picture in (
-            (tr("Save picture of the breaker end…"), pictures.breaker),
-            (tr("Save picture of the drive end…"), pictures.drive),
-            (tr("Save picture of the crank…"), pictures.crank),
-        ):
-            action = self.act(file, text, None, None)
-            action.setData(picture)
-            action.triggered.connect(self._export_chosen)
+        self._saving = file.addMenu(tr("Save a &picture"))
         shift = file.addMenu(tr("Print the &tooth-shift plan"))
         self.act(shift, tr("Print to PDF, &A4…"), partial(files.print_shift_plan, "a4"), None)
         self.act(shift, tr("Print to PDF, &Letter…"), partial(files.print_shift_plan, "letter"), None)
@@ -146,6 +142,10 @@ class BenchMenus(PictureMenuMaker):
     def list_pictures(self, filling: Filling) -> None:
         """An entry for each picture that fills the page with it, and one for the picture in hand."""
         self._filling = filling
+        for name, words in PICTURES.items():
+            self.act(self._saving, tr("{name}…", name=tr(words)), self._export_chosen, None).setData(name)
+        self._saving.addSeparator()
+        self.act(self._saving, tr("A &turn, animated…"), self._ask_turn, None)
         menu = self._large
         self.act(menu, tr("The picture &in hand, or all again"), self._fill_or_back, QKeySequence("Ctrl+Return"))
         menu.addSeparator()
@@ -193,7 +193,17 @@ class BenchMenus(PictureMenuMaker):
     def _export_chosen(self) -> None:
         action = self.sender()
         assert isinstance(action, QAction)
-        self._files.export_file(action.data())
+        self._files.export_file(self._drawn(action.data()))
+
+    def _drawn(self, name: str) -> Drawn:
+        picture: Drawn = getattr(self._pictures, name)
+        return picture
+
+    def _ask_turn(self) -> None:
+        """Ask for a turn of a picture, offering the one in hand first."""
+        first = self._filling.in_hand()
+        names = sorted(PICTURES, key=lambda name: name != first)
+        self._files.ask_turn({tr(PICTURES[name]).replace("&", ""): self._drawn(name) for name in names})
 
     def ticks(self) -> list[QAction]:
         """Every entry of the menus that is so or not, the same in every language."""

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt, Signal
 from PySide6.QtGui import QColor, QCursor, QFontInfo, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPen
@@ -207,6 +208,8 @@ class BreakerView(PictureView):
     def paint_picture(self, painter: QPainter, ratio: float) -> None:
         """Paint the scene where zoom and pan have it; the lens over it while it is held."""
         scene, size = self.picture, QSizeF(self.viewport().size())
+        if not ratio:
+            scene = replace(scene, in_hand="", lit="")  # of the screen alone: where keyboard and pointer are
         self._painter.line_factor = self.line_factor
         self._painter.paint(painter, scene, size, self.font(), self._frame(), ratio)
         if self._snapped:
