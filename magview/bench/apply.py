@@ -323,7 +323,7 @@ def _apply_to_engine(state: BenchState, action: EngineAction) -> BenchState:
             )
             return _with_mounting(state, engaged, side, replace(mounting_of(engaged, side), wanted_btdc_deg=wanted))
         case MoveTeeth(magneto_teeth, disc_teeth):
-            coupling = engaged.installation.coupling
+            coupling = engaged.installation.disc
             if abs(magneto_teeth) >= coupling.magneto_teeth or abs(disc_teeth) >= coupling.drive_teeth:
                 raise SpecError(
                     tr("a whole turn of teeth brings the coupling back to where it was, with the finger off")

@@ -201,7 +201,7 @@ def explanations(state: BenchState, side: Side, reads_btdc_deg: float) -> list[E
     """
     fires = firing_btdc_deg(state, side)
     engaged = state.engaged
-    if engaged is None or math.isnan(fires):
+    if engaged is None or engaged.installation.coupling is None or math.isnan(fires):
         return []
     should = foretold(state, side)
     if standing(state, side) is Standing.CONTRADICTED and not (should.magneto_teeth or should.disc_teeth):

@@ -176,6 +176,8 @@ def opening_deg(state: BenchState) -> float:
 def shift_deg(engaged: Engaged, side: Side) -> float:
     """Angle by which the teeth moved carry the rotor ahead of as found [rotor deg]."""
     mounting, coupling = mounting_of(engaged, side), engaged.installation.coupling
+    if coupling is None:
+        return 0.0
     return rotor_shift_deg(coupling.magneto_teeth, coupling.drive_teeth, mounting.magneto_teeth, mounting.disc_teeth)
 
 

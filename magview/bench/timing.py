@@ -55,7 +55,7 @@ def timing_plan(state: BenchState, side: Side, most: int = 12) -> list[Move]:
     """The planner's moves for one magneto from as found, best first; empty without a reading."""
     engaged = state.engaged
     found = firing_btdc_deg(state, side, as_found=True)
-    if engaged is None or math.isnan(found):
+    if engaged is None or engaged.installation.coupling is None or math.isnan(found):
         return []
     wanted = (engaged.left if side == "left" else engaged.right).wanted_btdc_deg
     coupling = engaged.installation.coupling
@@ -68,9 +68,9 @@ def timing_plan(state: BenchState, side: Side, most: int = 12) -> list[Move]:
 def both_plan(state: BenchState) -> PairPlan | None:
     """The best pair of moves of both magnetos from as found; None without a reading or a pair in limits."""
     engaged = state.engaged
-    if engaged is None:
+    if engaged is None or engaged.installation.coupling is None:
         return None
-    coupling, engine = engaged.installation.coupling, engaged.installation.engine
+    coupling, engine = engaged.installation.disc, engaged.installation.engine
     found = {side: firing_btdc_deg(state, side, as_found=True) for side in SIDES}
     if any(math.isnan(fires) for fires in found.values()):
         return None
@@ -93,6 +93,8 @@ def both_words(state: BenchState) -> str:
     if result is None or engaged is None or (result.left_ok and result.right_ok and result.synchronised):
         return ""
     found = both_plan(state)
+    if engaged.installation.coupling is None:
+        return ""
     if found is None:
         return tr("No pair of moves brings both magnetos within their tolerance and within that of synchronising.")
     rotation = state.magneto.rotation

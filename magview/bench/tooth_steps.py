@@ -98,7 +98,7 @@ def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_tu
 
 def far_apart(engaged: Engaged) -> list[Mounting]:
     """Mountings of which there is as much to say as there can be: neither, either, both marks half a turn away."""
-    coupling = engaged.installation.coupling
+    coupling = engaged.installation.disc
     return [
         Mounting(0.0, 0.0, 0.0, magneto, disc)
         for magneto in (0, -(coupling.magneto_teeth // 2))
@@ -108,7 +108,7 @@ def far_apart(engaged: Engaged) -> list[Mounting]:
 
 def coupling_words(engaged: Engaged, mounting: Mounting | None = None) -> str:
     """The coupling's teeth, and which slots the disc's marked teeth sit in now, or in another mounting."""
-    coupling, at = engaged.installation.coupling, mounting or engaged.mounting
+    coupling, at = engaged.installation.disc, mounting or engaged.mounting
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return tr(
         "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth "

@@ -127,7 +127,7 @@ def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
 
 def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     assert state.engaged is not None
-    turns, coupling = upright(state, state.engaged), state.engaged.installation.coupling
+    turns, coupling = upright(state, state.engaged), state.engaged.installation.disc
     places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
     side = _WIDTH - 2 * _MARGIN - 40.0
     frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)

@@ -80,7 +80,7 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
                 )
             )
         found = find_installation(arguments.installation)
-        engine, teeth = found.engine, found.coupling
+        engine, teeth = found.engine, found.disc
         return Coupling(
             found.magneto.name, teeth.magneto_teeth, teeth.drive_teeth, found.rotor_turns_per_crank_turn,
             found.magneto.rotation, engine.timing_tolerance_deg, engine.synchronising_tolerance_deg, found,

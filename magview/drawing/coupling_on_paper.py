@@ -43,7 +43,7 @@ _NAMES = (
 
 def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title: str, width: int = 300) -> str:
     """The coupling from the drive end, its painted marks as a mounting has them, the drive flange's at the top."""
-    coupling, turns = engaged.installation.coupling, upright(state, engaged, mounting)
+    coupling, turns = engaged.installation.disc, upright(state, engaged, mounting)
     height = width + 2 * _STRIP
     frame = Frame(width / (2 * EXTENT_MM), width / 2, height / 2)
     places = Places(PARENTS, dict.fromkeys(PARENTS, (0.0, 0.0)), turns)

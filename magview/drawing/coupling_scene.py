@@ -19,6 +19,7 @@ from magview.bench.state import BenchState, Engaged
 from magview.bench.words import drive_end_sense
 from magview.drawing.coupling_words import Told, corner_lines, foot_em, head_em, steps
 from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, HUB_MM, DrivePose, drive_pose, toothed
+from magview.drawing.other_drives import other_drive_scene
 from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options, Piece, Scene, Style, Turn, Word
 from magview.drawing.shapes import Point, arc, circle, polar, polar_point
 from magview.physics.engine.coupling import Move
@@ -68,6 +69,8 @@ def coupling_scene(
             corners=(CornerWords("top-left", (CornerLine((tr("Drive end"),), size=1.17, bold=True),)),),
             description=tr("This magneto is not on an engine."),
         )  # fmt: skip
+    if engaged.installation.coupling is None:
+        return other_drive_scene(state, engaged, options, at_engine)
     wide, high = room_em
     above, below = head_em(high), foot_em(high)
     beside = min(high, wide - _COLUMN_EM) > 1.05 * min(wide, high - above - below)
@@ -93,7 +96,7 @@ def coupling_scene(
 
 
 def _description(engaged: Engaged, at_engine: bool) -> str:
-    coupling = engaged.installation.coupling
+    coupling = engaged.installation.disc
     return tr(
         "The coupling seen {where}: {drive} teeth between drive flange and disc, {magneto} between disc and "
         "magneto flange.",
@@ -168,7 +171,7 @@ class _Picture:
         aside_deg: float,
     ) -> None:  # fmt: skip
         self.state, self.engaged, self.options, self.move, self.at_engine = state, engaged, options, move, at_engine
-        self.coupling, self.sense = engaged.installation.coupling, drive_end_sense(state.magneto)
+        self.coupling, self.sense = engaged.installation.disc, drive_end_sense(state.magneto)
         self.marked = PAINT not in options.hidden
         at = engaged.mounting
         self.now, self.found, self.after = (

@@ -54,6 +54,8 @@ def drive_pose(state: BenchState, engaged: Engaged, mounting: Mounting | None = 
     at = mounting or engaged.mounting
     coupling, sense = engaged.installation.coupling, drive_end_sense(state.magneto)
     flange = engaged.ratio * crank_deg(state)
+    if coupling is None:
+        return DrivePose(sense * flange, sense * flange, sense * flange)
     magneto_teeth, disc_teeth = at.marks_apart
     disc = flange + 360.0 * disc_teeth / coupling.drive_teeth
     hub = disc + 360.0 * magneto_teeth / coupling.magneto_teeth

@@ -73,6 +73,10 @@ class Moving:
 
     def _coupling(self, engaged: Engaged) -> Iterator[Piece]:
         coupling, a, r = engaged.installation.coupling, self.angles, DISC_RADIUS
+        if coupling is None:  # slots or gears: plain, with the paint that shows its turning
+            yield from drum("drive flange", (DRIVE_FLANGE[0], MAGNETO_FLANGE[1]), r, "drive")
+            yield stripe("paint", (DRIVE_FLANGE[0], MAGNETO_FLANGE[1]), r, a.drive_flange)
+            return
         drive = np.array(joint(coupling.drive_teeth, a.disc, r, DISC[0], _TOOTH_MM))
         magneto = np.array(joint(coupling.magneto_teeth, a.disc, r, DISC[1], -_TOOTH_MM))
         x0, x1 = DRIVE_FLANGE[0], MAGNETO_FLANGE[1]

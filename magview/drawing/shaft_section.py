@@ -14,6 +14,7 @@ from functools import lru_cache
 
 import numpy as np
 
+from magview.bench.drive_words import adjusted_words
 from magview.bench.state import BenchState, Engaged
 from magview.drawing.scene import (
     CornerLine,
@@ -158,8 +159,8 @@ _NAMES_AT, _ROW = -31.5, 6.0
 def _names(state: BenchState, up: float, options: Options) -> Iterator[Word]:
     """Names in the section and below it."""
     engaged = state.engaged
-    if engaged is not None:
-        coupling = engaged.installation.coupling
+    coupling = None if engaged is None else engaged.installation.coupling
+    if coupling is not None:
         for x, teeth in ((DISC[0] - 2, coupling.drive_teeth), (DISC[1] + 2, coupling.magneto_teeth)):
             yield Word(str(teeth), (x, DISC_RADIUS + 3.5), bold=True)
     for y, cylinder in electrodes(engaged):
@@ -173,7 +174,7 @@ def _names(state: BenchState, up: float, options: Options) -> Iterator[Word]:
     yield Word(tr("core"), (middle, 36.0), "core_line", room_mm=9.5)
     yield Word(tr("near side; angles true"), (BOX[0] + 2.0, 43.0), "second_ink", 0.92, align="left", room_mm=51.0,
                shorter=tr("angles true"))  # fmt: skip
-    for name in names_below(engaged is not None, up):
+    for name in names_below(engaged is not None, up, coupling is not None):
         at = name.x, _NAMES_AT - _ROW * name.row
         yield Word(name.text, at, room_mm=name.room_mm, leads_to=(name.x, name.y))
 
@@ -191,13 +192,16 @@ class NameBelow:
     room_mm: float
 
 
-def names_below(on_engine: bool, up: float) -> tuple[NameBelow, ...]:
+def names_below(on_engine: bool, up: float, toothed: bool = True) -> tuple[NameBelow, ...]:
     """Names in two rows, each under its part and in order along the shaft: leaders are upright and never cross."""
     middle = sum(ROTOR) / 2
-    coupling = (
+    coupling: tuple[NameBelow, ...] = (
         NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive flange"), -89.0, -19.0, 1, 23.0),
         NameBelow(tr("disc"), -76.5, -19.0, 0, 18.0), NameBelow(tr("magneto flange"), -61.5, -19.0, 1, 30.0),
-    ) if on_engine else ()  # fmt: skip
+    ) if toothed else (
+        NameBelow(tr("engine"), -97.0, -25.0, 0, 18.0), NameBelow(tr("drive"), -76.5, -19.0, 1, 40.0),
+    )  # fmt: skip
+    coupling = coupling if on_engine else ()
     return (
         *coupling,
         NameBelow(tr("rotor"), middle, -18.0, 0, 40.0),
@@ -213,6 +217,9 @@ def _description(state: BenchState, angles: Angles) -> str:
     if state.engaged is None:
         return tr("The magneto cut along its shaft, without an engine; {where}.", where=where)
     coupling = state.engaged.installation.coupling
+    if coupling is None:
+        how = adjusted_words(state.engaged.installation)
+        return f"{tr('The magneto cut along its shaft, at the left the engine; {where}.', where=where)} {how}"
     return tr(
         "The magneto cut along its shaft, at the left the engine and the coupling with {drive} and {magneto} teeth; "
         "{where}.",

@@ -215,7 +215,14 @@ def teeth_contradict(job: Job) -> TeethMoved | None:
     shift, installation = job.tooth_shift, job.installation
     before, after = shift.reads_btdc_deg, shift.result_btdc_deg
     i, j = shift.moved_magneto_teeth, shift.moved_disc_teeth
-    if installation is None or before is None or after is None or i is None or j is None:
+    if (
+        installation is None
+        or installation.coupling is None
+        or before is None
+        or after is None
+        or i is None
+        or j is None
+    ):
         return None
     teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
     turned = rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j)

@@ -146,8 +146,8 @@ def _what(plan: ShiftPlan) -> Table:
         (tr("Rotation"), tr("{way} seen from the drive end", way=turns)),
         (tr("Engine"), tr(engine.name)),
         (tr("Teeth"), tr("{magneto} at the magneto, {drive} at the drive",
-                         magneto=engaged.installation.coupling.magneto_teeth,
-                         drive=engaged.installation.coupling.drive_teeth)),
+                         magneto=engaged.installation.disc.magneto_teeth,
+                         drive=engaged.installation.disc.drive_teeth)),
         (tr("Lamp reads"), shown(FIRING, engaged.mounting.reads_btdc_deg)),
         (tr("Wanted"), f"{shown(FIRING, engaged.mounting.wanted_btdc_deg)}, {tolerance}"),
         (tr("Expected"), shown(FIRING, round(move.result_btdc_deg, 9))),
@@ -192,7 +192,7 @@ def _pictures(plan: ShiftPlan, width_mm: float) -> Pictures:
 
 
 def _degrees(plan: ShiftPlan, tight: bool) -> Block:
-    coupling, ratio = plan.engaged.installation.coupling, plan.engaged.ratio
+    coupling, ratio = plan.engaged.installation.disc, plan.engaged.ratio
     magneto, drive = coupling.magneto_teeth, coupling.drive_teeth
     if tight:
         return Paragraph(tooth_degrees(magneto, drive, ratio), "small")
@@ -255,7 +255,7 @@ def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
 
 def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:
     """The slots that the disc's marked tooth sits in: of the magneto flange, of the drive flange."""
-    coupling = plan.engaged.installation.coupling
+    coupling = plan.engaged.installation.disc
     now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
     return (
         tr("{slot} of {teeth}", slot=now.magneto_slots[0] + 1, teeth=coupling.magneto_teeth),

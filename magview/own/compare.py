@@ -144,17 +144,23 @@ def _of_engine(engine: Engine) -> list[Result]:
 
 
 def _of_installation(item: Installation) -> list[Result]:
-    teeth, ratio = item.coupling, item.rotor_turns_per_crank_turn
+    ratio = item.rotor_turns_per_crank_turn
+    btdc = item.engine.firing_btdc_deg
+    of_all = [
+        Result(tr("Wanted, before top dead centre"), btdc.right if item.position == "right" else btdc.left, "angle"),
+        Result(tr("E-gap, at the crank"), item.magneto.e_gap_deg / ratio, "angle"),
+    ]
+    if item.coupling is None:
+        return of_all
+    teeth = item.coupling
     step = crank_advance_deg(teeth.magneto_teeth, teeth.drive_teeth, 1, -1, ratio)
     one = crank_advance_deg(teeth.magneto_teeth, teeth.drive_teeth, 1, 0, ratio)
     finest = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth)
-    btdc = item.engine.firing_btdc_deg
     return [
         Result(tr("One tooth, at the crank"), one, "angle"),
         Result(tr("One vernier step, at the crank"), step, "angle"),
         Result(tr("Finest step, at the crank"), finest / ratio, "angle"),
-        Result(tr("Wanted, before top dead centre"), btdc.right if item.position == "right" else btdc.left, "angle"),
-        Result(tr("E-gap, at the crank"), item.magneto.e_gap_deg / ratio, "angle"),
+        *of_all,
     ]
 
 

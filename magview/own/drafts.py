@@ -149,19 +149,29 @@ def draft_of(item: Item, basis: str = "") -> Draft:
 def asked(draft: Draft) -> dict[str, Entry]:
     """The entries that are asked for as the draft stands, in the order of the pages."""
     shown = forms.asked(MODELS[draft.kind], draft.values)
+    if not _has_disc(draft):
+        shown = {path: entry for path, entry in shown.items() if not path.startswith("coupling.")}
     return {path: entry for path, entry in entries(draft.kind).items() if path in shown}
+
+
+def _has_disc(draft: Draft) -> bool:
+    return draft.values.get("adjusted_by.kind") in (None, "toothed_disc")
 
 
 def needed(draft: Draft) -> tuple[str, ...]:
     """The entries that a file cannot do without, as the draft stands."""
     found = forms.needed(MODELS[draft.kind], draft.values)
     drawn = draft.values.get("cam.profile.kind") == "law"
-    return tuple(path for path in asked(draft) if path in found or (drawn and path.startswith("breaker.")))
+    return tuple(
+        path
+        for path in asked(draft)
+        if path in found or path.startswith("coupling.") or (drawn and path.startswith("breaker."))
+    )
 
 
 def file_data(draft: Draft) -> dict[str, Any]:
     """The draft as a file's parsed JSON, lists as tuples, without what could not be read."""
-    data = forms.data_of(MODELS[draft.kind], draft.values)
+    data = forms.data_of(MODELS[draft.kind], {p: v for p, v in draft.values.items() if p in asked(draft)})
     told = entries(draft.kind)
     held = {told[p].field for p in draft.values if p in asked(draft)}
     sources = tuple(

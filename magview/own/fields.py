@@ -150,7 +150,14 @@ _INSTALLATION: tuple[Page, ...] = (
     Page(
         marked("Coupling and drive"),
         marked("Count the teeth on both faces of the coupling's disc; paint a mark before you begin."),
-        ("coupling", "rotor_turns_per_crank_turn", "drive_play_deg", "crank_turns_per_propeller_turn"),
+        (
+            "adjusted_by",
+            "coupling",
+            "impulse_coupling",
+            "rotor_turns_per_crank_turn",
+            "drive_play_deg",
+            "crank_turns_per_propeller_turn",
+        ),
     ),
 )
 

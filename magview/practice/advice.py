@@ -59,7 +59,7 @@ def teeth_wanted(state: BenchState) -> Move | None:
 
 
 def _best(engaged: Engaged, fires: float) -> Move:
-    teeth, wanted = engaged.installation.coupling, engaged.mounting.wanted_btdc_deg
+    teeth, wanted = engaged.installation.disc, engaged.mounting.wanted_btdc_deg
     return plan(teeth.magneto_teeth, teeth.drive_teeth, engaged.ratio, round(fires, 9), wanted, most=1)[0]
 
 

@@ -345,7 +345,7 @@ def _mesh_as_it_stands(practice: Practice) -> Practice:
     """Mesh the coupling with rotor and crank where they are; the rotor gives way to the nearest tooth."""
     engaged = practice.bench.engaged
     assert engaged is not None
-    teeth, at = engaged.installation.coupling, engaged.mounting
+    teeth, at = engaged.installation.disc, engaged.mounting
     was = at.phase_deg + shift_deg(engaged, engaged.side)
     off = practice.bench.rotor_deg - engaged.ratio * crank_deg(practice.bench) - was
     finest = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth)

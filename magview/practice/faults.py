@@ -248,7 +248,7 @@ def _mounting(exercise: Exercise, seed: int, side: Side, found: Drawn, place_deg
     """Mesh the magneto: timed as wanted within what the coupling can do, and then the faults."""
     installation = exercise.installation
     assert installation is not None
-    teeth, ratio = installation.coupling, installation.rotor_turns_per_crank_turn
+    teeth, ratio = installation.disc, installation.rotor_turns_per_crank_turn
     wanted = installation.engine.firing_btdc_deg.left if side == "left" else installation.engine.firing_btdc_deg.right
     residue = finest_shift_deg(teeth.magneto_teeth, teeth.drive_teeth) * _UNKNOWN_RESIDUE
     moved = rotor_shift_deg(

@@ -181,8 +181,8 @@ def _of_engine(on: Installation, sides: tuple[Side, ...]) -> list[tuple[str, str
             tr("Coupling"),
             tr(
                 "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive",
-                magneto_teeth=on.coupling.magneto_teeth,
-                drive_teeth=on.coupling.drive_teeth,
+                magneto_teeth=on.disc.magneto_teeth,
+                drive_teeth=on.disc.drive_teeth,
             ),
         ),
         (

@@ -4,7 +4,7 @@ from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
-from magview.spec.base import Angle, Length, LengthOrZero, Model, Name
+from magview.spec.base import Angle, Length, LengthOrZero, Model, Name, SpecError
 from magview.spec.fields import Choices, Quantity, Sign, said
 from magview.spec.language import marked, tr
 from magview.spec.magneto import WAYS_ROUND, Magneto, Rotation
@@ -255,6 +255,59 @@ class Coupling(Model):
         marked("A whole number."))]
 
 
+_KINDS = Choices((
+    ("toothed_disc", marked("the toothed disc of the coupling")),
+    ("slotted_flange", marked("swinging the magneto in its slotted flange")),
+    ("geared", marked("the drive's gear, tooth by tooth")),
+))
+_KIND = said(
+    marked("Timing is set by"),
+    marked("How the magneto is brought to its timing on the engine."),
+    marked("Left out: the toothed disc."))
+
+
+class ToothedDisc(Model):
+    """Timing is set by the toothed disc of the coupling."""
+
+    kind: Annotated[Literal["toothed_disc"], _KINDS, _KIND]
+
+
+class SlottedFlange(Model):
+    """Timing is set by swinging the magneto's body in the slots of its flange."""
+
+    kind: Annotated[Literal["slotted_flange"], _KINDS, _KIND]
+    travel_deg: Annotated[float, Field(gt=0.0, le=90.0), Quantity("°", "rotor"), said(
+        marked("Travel in the slots"),
+        marked("How far the magneto can be swung in its slots, from one end to the other."),
+        marked("Above 0."))]
+
+
+class Geared(Model):
+    """Timing is set by the gear or the splines of the drive: one tooth is a fixed angle."""
+
+    kind: Annotated[Literal["geared"], _KINDS, _KIND]
+    teeth: Annotated[int, Field(ge=2, le=400), said(
+        marked("Teeth of the drive's gear"),
+        marked("Teeth, or splines, on the magneto's shaft: one of them is the least that can be moved."),
+        marked("A whole number from 2."))]
+
+
+Adjustment = ToothedDisc | SlottedFlange | Geared
+
+
+class ImpulseCoupling(Model):
+    """A coupling that holds the rotor back at hand speed and snaps it past the E-gap."""
+
+    lag_deg: Annotated[float, Field(gt=0.0, le=90.0), Quantity("°", "rotor"), said(
+        marked("Lag of the impulse coupling"),
+        marked("How far it holds the rotor back, at hand speed, before it lets go."),
+        marked("Above 0."))]
+    releases_above_rpm: Annotated[Annotated[float, Field(gt=0.0, le=5000.0), Quantity("rpm")], said(
+        marked("Impulse coupling drives through above"),
+        marked("Crank turns per minute above which its latch no longer catches."),
+        marked("Above 0."))]
+
+
 class Installation(Model):
     """One magneto on one engine, with both of their files read in (guide: files)."""
 
@@ -267,8 +320,12 @@ class Installation(Model):
         marked("Engine"),
         marked("The engine that it is mounted on."),
         marked("A complete engine: of this window, shipped, or a file."))]
-    coupling: Annotated[Coupling, said(
-        marked("Coupling"), marked("The toothed disc between magneto flange and drive flange."))]
+    coupling: Annotated[Coupling | None, said(
+        marked("Coupling"), marked("The toothed disc between magneto flange and drive flange."))] = None
+    adjusted_by: Annotated[Annotated[Adjustment, Field(discriminator="kind")] | None, said(
+        marked("Adjustment"), marked("How timing is set on the engine; left out: by the toothed disc."))] = None
+    impulse_coupling: Annotated[ImpulseCoupling | None, said(
+        marked("Impulse coupling"), marked("It sparks at hand speed. Left out: there is none."))] = None
     rotor_turns_per_crank_turn: Annotated[float, Field(ge=0.05, le=20.0), said(
         marked("Rotor turns per crank turn"),
         marked("How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole."),
@@ -291,7 +348,35 @@ class Installation(Model):
     sources: Sources = ()
     # fmt: on
 
+    @property
+    def toothed(self) -> bool:
+        """Whether timing is set by the teeth of a disc."""
+        return self.adjusted_by is None or isinstance(self.adjusted_by, ToothedDisc)
+
+    @property
+    def disc(self) -> Coupling:
+        """The toothed disc's teeth. Raises SpecError where timing is set in another way."""
+        if self.coupling is None:
+            raise SpecError(tr("{magneto} has no toothed disc: teeth do not apply to it", magneto=self.magneto.name))
+        return self.coupling
+
     @model_validator(mode="after")
     def _sources_known(self) -> Self:
         check_sources(Installation, self.sources)
+        return self
+
+    @model_validator(mode="after")
+    def _one_adjustment(self) -> Self:
+        if self.toothed and self.coupling is None:
+            raise ValueError(
+                tr("coupling is missing; only with adjusted_by a slotted flange or a gear is there no toothed disc")
+            )
+        if not self.toothed and self.coupling is not None:
+            assert self.adjusted_by is not None
+            raise ValueError(
+                tr(
+                    "coupling stands beside adjusted_by of kind {kind}; a toothed disc has the kind toothed_disc",
+                    kind=self.adjusted_by.kind,
+                )
+            )
         return self

@@ -34,7 +34,11 @@ STANDARD = Path("-")
 
 M = TypeVar("M", bound=Model)
 
-_UNION_TAGS = {"profile": {"law", "measured"}, "contact_screw": {"eccentric", "threaded"}}
+_UNION_TAGS = {
+    "profile": {"law", "measured"},
+    "contact_screw": {"eccentric", "threaded"},
+    "adjusted_by": {"toothed_disc", "slotted_flange", "geared"},
+}
 
 
 def read_magneto(path: Path) -> Magneto:

@@ -63,7 +63,7 @@ class TeethBox(QGroupBox):
         at = engaged.mounting
         self.teeth["magneto"].setText(short_words(at.magneto_teeth))
         self.teeth["disc"].setText(short_words(at.disc_teeth))
-        coupling = engaged.installation.coupling
+        coupling = engaged.installation.disc
         self.degrees.setText(tooth_degrees(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio))
         self.coupling.setText(_words(state, engaged, at))
         self.coupling.keep_room_for(_words(state, engaged, far) for far in far_apart(engaged))

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
 
+from magview.bench.drive_words import adjusted_words, impulse_words
 from magview.bench.engine_words import firing_order_words
 from magview.bench.state import BenchState, firing_btdc_deg
 from magview.bench.timing import both_words, synchronising
@@ -57,6 +58,10 @@ class TimingPanel(QWidget):
         self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
+        self.adjusted, self.impulse = QLabel(), QLabel()
+        for words in (self.impulse, self.adjusted):
+            words.setWordWrap(True)
+            layout.addWidget(words)
         first = QLabel(
             tr("⚠ Treat the propeller as live: make safe by the list at the foot. Plugs out alone ends no danger.")
         )
@@ -128,6 +133,9 @@ class TimingPanel(QWidget):
         self.none.setVisible(engaged is None)
         for box in self._boxes:
             box.setVisible(engaged is not None)
+        for words, text in ((self.adjusted, adjusted_words), (self.impulse, impulse_words)):
+            words.setText(text(engaged.installation) if engaged else "")
+            words.setVisible(bool(words.text()))
         if engaged is None:
             return
         self.lamp.show_crank(state)
@@ -137,11 +145,16 @@ class TimingPanel(QWidget):
         single = engaged.installation.position == "single"
         self.synchronising_box.setVisible(not single)
         self.lamp.show_timing(state, engaged, self.look.theme)
-        self.teeth.show_teeth(state, engaged)
+        toothed = engaged.installation.toothed
+        for box in (self.teeth, self.plan, self.moved):
+            box.setVisible(toothed)
+        if toothed:
+            self.teeth.show_teeth(state, engaged)
         teeth, moves = _TITLES["single" if single else engaged.side]
         self.teeth.setTitle(tr(teeth))
         self.plan.setTitle(tr(moves))
-        self.plan.show_plan(state, engaged, self.look.theme)
+        if toothed:
+            self.plan.show_plan(state, engaged, self.look.theme)
         self.conditions.show_conditions(state, engaged, self.look.theme)
         self.moved.show_explanations(state)
         self._show_synchronising(state)

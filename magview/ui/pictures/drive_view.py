@@ -150,7 +150,7 @@ class DriveView(PictureView):
         here = (engaged, state.rotor_deg)
         if old is not None and here == (old.engaged, old.rotor_deg) and same_but_worn(state.magneto, old.magneto):
             return  # nothing at this end has moved
-        coupling = engaged.installation.coupling if engaged else None
+        coupling = engaged.installation.disc if engaged else None
         if old is not None and self._reference(state) != self._reference(old):
             self.preview(None)  # a move planned for another magneto or reading would mislead
         if coupling != self._coupling:
@@ -340,7 +340,7 @@ class DriveView(PictureView):
         drag.turned += ((bearing - drag.last_bearing + 180.0) % 360.0 - 180.0) / finer
         drag.last_bearing = bearing
         turned = drag.turned * drive_end_sense(state.magneto)
-        coupling, (i, j) = engaged.installation.coupling, drag.start
+        coupling, (i, j) = engaged.installation.disc, drag.start
         if drag.group == "flange":
             self._model.send(do.TurnCrank(drag.start_crank + turned / engaged.ratio), drag.gesture)
         elif drag.group == "disc":

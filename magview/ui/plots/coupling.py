@@ -80,6 +80,11 @@ class CouplingSheet(PlotSheet):
         if old is not None and _timing(old) == _timing(state):
             return
         engaged = state.engaged
+        if engaged is not None and not engaged.installation.toothed:
+            for spin in self.teeth.values():
+                spin.setEnabled(False)
+            self._show_none(engaged)
+            return
         if engaged is not None and _counts(engaged) != self._asked_of:
             self._asked_of = _counts(engaged)
             for spin, count in zip(self.teeth.values(), self._asked_of, strict=True):
@@ -120,6 +125,7 @@ class CouplingSheet(PlotSheet):
             word.setVisible(False)
         self._word["none"].setText(
             tr("This magneto is not on an engine: open an installation.") if engaged is None
+            else tr("No toothed disc: there are no teeth to plan.") if not engaged.installation.toothed
             else tr("The contacts never open and close: there is no timing to plan from.")
         )  # fmt: skip
         self._word["none"].setPos(0.5, 0.5)
@@ -189,7 +195,7 @@ class CouplingSheet(PlotSheet):
 
 
 def _counts(engaged: Engaged) -> tuple[int, int]:
-    coupling = engaged.installation.coupling
+    coupling = engaged.installation.disc
     return coupling.magneto_teeth, coupling.drive_teeth
 
 

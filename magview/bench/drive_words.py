@@ -1,0 +1,39 @@
+"""How a magneto is timed where no toothed disc does it, and an impulse coupling's danger, in words."""
+
+from __future__ import annotations
+
+from magview.spec.engine import Geared, Installation, SlottedFlange
+from magview.spec.language import tr
+
+
+def adjusted_words(installation: Installation) -> str:
+    """How timing is set, in one sentence, where teeth of a disc do not apply; nothing where they do."""
+    how, ratio = installation.adjusted_by, installation.rotor_turns_per_crank_turn
+    if isinstance(how, SlottedFlange):
+        return tr(
+            "Slotted flange: the magneto is swung in its slots, {travel:deg} in all, {crank:deg} of crank; "
+            "teeth do not apply.",
+            travel=how.travel_deg,
+            crank=how.travel_deg / ratio,
+        )
+    if isinstance(how, Geared):
+        return tr(
+            "Geared drive: one of its {teeth} teeth is {rotor:deg} of rotor, {crank:deg} of crank; teeth of a "
+            "disc do not apply.",
+            teeth=how.teeth,
+            rotor=360.0 / how.teeth,
+            crank=360.0 / how.teeth / ratio,
+        )
+    return ""
+
+
+def impulse_words(installation: Installation) -> str:
+    """The danger of an impulse coupling, and what it does to a reading; nothing where there is none."""
+    impulse = installation.impulse_coupling
+    if impulse is None:
+        return ""
+    return tr(
+        "⚠ Impulse coupling: turned by hand it holds the rotor back {lag:deg} and snaps it: it sparks at hand speed. "
+        "A latched coupling spoils every reading: turn back past the latch, then lead in with rotation.",
+        lag=impulse.lag_deg,
+    )
