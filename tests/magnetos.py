@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from typing import Any
 
 import numpy as np
@@ -13,7 +14,7 @@ from magview.bench.apply import apply
 from magview.bench.placing import new_bench
 from magview.bench.state import BenchState
 from magview.spec.engine import Coupling, FiringBtdc, Installation
-from magview.spec.files import validate
+from magview.spec.files import dump_json, parse_json, validate
 from magview.spec.library import find_installation, find_magneto
 from magview.spec.magneto import Magneto
 from tests.reference import LAWS, Mechanism
@@ -273,3 +274,12 @@ def on_the_published_coupling(side: str = "left") -> Installation:
             "coupling": Coupling(magneto_teeth=19, drive_teeth=20),
         }
     )
+
+
+def by_manual(magneto: Magneto) -> Magneto:
+    """The same, known by its manual only."""
+    data = json.loads(dump_json(magneto)) | {"known": "manual", "sources": []}
+    for part in ("breaker", "contact_screw", "designed_setting"):
+        del data[part]
+    del data["cam"]["profile"]
+    return validate(Magneto, parse_json(json.dumps(data).encode(), "it"), "it")

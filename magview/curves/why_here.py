@@ -121,7 +121,9 @@ class WhyHere:
 
 
 def why_here(state: BenchState) -> WhyHere | None:
-    """The strip of a bench; None without electrical values, or where no lobe opens the contacts."""
+    """The strip of a bench; None without electrical values or cam, or where no lobe opens the contacts."""
+    if state.magneto.assumed:
+        return None
     lobe = working_lobe(state.magneto, readings(state), state.rotor_deg)
     if state.magneto.electrical is None or lobe is None:
         return None
@@ -175,7 +177,7 @@ def core_flux(state: BenchState) -> tuple[float, float]:
     Without electrical values both are a plain sine. The spot shown and the strip divide by the same greatest value.
     """
     magneto = state.magneto
-    if magneto.electrical is None:
+    if magneto.electrical is None or magneto.assumed:
         plain = -math.sin(math.radians(magneto.poles / 2 * state.rotor_deg))
         return plain, plain
     strip = why_here(state)

@@ -29,7 +29,7 @@ from magview.drawing.shapes import (
     wrap,
 )
 from magview.physics.cam.breaker import Linkage, linkage
-from magview.physics.cam.setting import InternalTiming, internal_timing
+from magview.physics.cam.setting import InternalTiming, drawn_timing
 from magview.spec.breaker import EccentricScrew
 from magview.spec.magneto import Magneto
 
@@ -114,7 +114,7 @@ def pose_at(
     magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float, exaggeration: float = 1.0
 ) -> Pose:
     """Return where everything stands with rotor, backplate and contact screw at these angles [deg]."""
-    timing = internal_timing(magneto)
+    timing = drawn_timing(magneto)
     sense, arms = cam_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
     lift = float(timing.lift_mm(rotor_deg, backplate_deg))
     stop = float(timing.stop_mm(screw_deg))
@@ -166,7 +166,7 @@ class BreakerLayout:
 
     def __init__(self, magneto: Magneto) -> None:
         self.magneto = magneto
-        self.timing: InternalTiming = internal_timing(magneto)
+        self.timing: InternalTiming = drawn_timing(magneto)
         self.arms: Linkage = linkage(magneto.cam.profile, magneto.breaker)
         self.sense = cam_sense(magneto)
         self.rotor_sense = breaker_end_sense(magneto)

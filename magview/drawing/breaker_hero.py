@@ -53,7 +53,8 @@ class Shown:
     @classmethod
     def of(cls, state: BenchState, exaggeration: float = 1.0) -> Shown:
         """Take from a bench's state."""
-        return cls(state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg, exaggeration=exaggeration)
+        at = state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg
+        return cls(*at, state.magneto.assumed, exaggeration)
 
     @property
     def pose(self) -> Pose:

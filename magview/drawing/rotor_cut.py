@@ -60,7 +60,7 @@ def rotor_cut_scene(state: BenchState, options: Options = Options()) -> Scene:  
                 CornerLine((tr("cut, seen from the breaker end"), tr("from the breaker end"), ""), "second_ink", 0.9),
             )),
         ),
-        assumed="" if magneto.electrical is not None else tr("assumed"),
+        assumed="" if magneto.electrical is not None and not magneto.assumed else tr("assumed"),
         lit=options.hovering,
         description=_description(flux, options),
     )  # fmt: skip

@@ -65,6 +65,7 @@ def shaft_scene(state: BenchState, options: Options = Options()) -> Scene:  # no
         ),
         words=(*_names(state, up, options), *parts.words(options)),
         corners=(_title(state),),
+        assumed=tr("cam assumed") if state.magneto.assumed else "",
         lit=options.hovering,
         description=_description(state, angles),
     )

@@ -315,7 +315,7 @@ def bench_as(job: Job, stage: str) -> BenchState | None:
     None where the sheet does not say what the bench worked with, or how it was set.
     """
     setting, magneto = getattr(job, stage), job.described
-    if magneto is None or setting.backplate_deg is None or setting.screw_deg is None:
+    if magneto is None or magneto.assumed or setting.backplate_deg is None or setting.screw_deg is None:
         return None
     state = new_bench(job.installation if job.installation is not None else magneto)
     wear = {"heel_wear_mm": setting.heel_wear_mm or 0.0, "pip_height_mm": setting.pip_height_mm or 0.0}

@@ -107,6 +107,8 @@ def results(item: Item) -> list[Result]:
 
 
 def _of_magneto(magneto: Magneto) -> list[Result]:
+    if magneto.assumed:
+        return []
     timing = internal_timing(magneto)
     now = readings(new_bench(magneto))
     low, high = (timing.adjust(gap).backplate_deg for gap in magneto.gap_limits_mm)

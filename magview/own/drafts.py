@@ -20,6 +20,7 @@ from magview.spec.files import dump_json, read_engine, read_magneto, validate
 from magview.spec.language import tr
 from magview.spec.library import find_engine, find_magneto, shipped_names
 from magview.spec.magneto import Magneto
+from magview.spec.manual import LEFT_OUT
 from magview.spec.sources import Origin
 
 OWN = "own"
@@ -149,6 +150,11 @@ def draft_of(item: Item, basis: str = "") -> Draft:
 def asked(draft: Draft) -> dict[str, Entry]:
     """The entries that are asked for as the draft stands, in the order of the pages."""
     shown = forms.asked(MODELS[draft.kind], draft.values)
+    if draft.values.get("known") == "manual":
+        away = (*LEFT_OUT, "condition.heel_wear_mm")
+        shown = {
+            p: e for p, e in shown.items() if not p.startswith(tuple(f"{part}." for part in away)) and p not in away
+        }
     if not _has_disc(draft):
         shown = {path: entry for path, entry in shown.items() if not path.startswith("coupling.")}
     return {path: entry for path, entry in entries(draft.kind).items() if path in shown}
@@ -210,7 +216,8 @@ def _made(kind: Kind, data: dict[str, Any], shown: dict[str, Entry], refused: di
             top_dead_centre_deg(item)
         else:
             assert isinstance(item, Magneto | Installation)
-            new_bench(item)
+            if not (item if isinstance(item, Magneto) else item.magneto).assumed:
+                new_bench(item)
     except ValueError as error:  # a cam that undercuts shows only when its curve is built
         sentence = str(error)
         refused[forms.culprit(shown, (), sentence)] = forms.in_words(shown, sentence)

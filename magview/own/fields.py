@@ -36,7 +36,7 @@ _MAGNETO: tuple[Page, ...] = (
     Page(
         marked("What it is"),
         marked("From the data plate and the maker's manual; no tools yet."),
-        ("name", "notes", "rotation", "poles"),
+        ("name", "notes", "known", "rotation", "poles"),
     ),
     Page(
         marked("Cam and lobes"),
@@ -102,9 +102,9 @@ _MAGNETO: tuple[Page, ...] = (
         ("electrical",),
     ),
     Page(
-        marked("Switch lead and capacitor"),
+        marked("Switch lead, capacitor, distributor"),
         marked("From the maker's manual. Do not find out by pulling the lead: not known counts as live."),
-        ("grounding_tab", "lead_terminal", "capacitor_uf"),
+        ("grounding_tab", "lead_terminal", "capacitor_uf", "distributor"),
     ),
     Page(
         marked("Condition"),

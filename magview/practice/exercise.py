@@ -89,6 +89,8 @@ class Exercise(Model):
             raise ValueError(tr("magneto or installation: an exercise has one of the two"))
         if self.both_sides and (self.installation is None or self.installation.position == "single"):
             raise ValueError(tr("both_sides needs an installation with two magnetos"))
+        if self.unit.assumed:
+            raise ValueError(tr("magneto: an exercise needs cam, arm and screw; this one has its manual only"))
         if self.installation is not None and not self.installation.toothed:
             raise ValueError(tr("installation: an exercise is timed by a toothed disc, and this one has none"))
         if self.installation is None:

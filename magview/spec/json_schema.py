@@ -10,6 +10,7 @@ from magview.spec.base import Model
 from magview.spec.fields import About, about, parts_of
 from magview.spec.files import format_of
 from magview.spec.language import in_english, marked
+from magview.spec.manual import LEFT_OUT
 
 _ONE_LINE = "^[^\\u0000-\\u001f\\u007f-\\u009f]*$"
 _NO_CONTROLS = r"^[^\p{Cc}]*$"
@@ -19,6 +20,7 @@ def schema_of(model: type[Model]) -> dict[str, Any]:
     """The schema of a file format; `model` names it in its field ``format``."""
     data = model.model_json_schema()
     _plain_patterns(data)
+    _may_miss(data)
     models = _models_of(model)
     with in_english():
         _describe(data, model)
@@ -65,6 +67,15 @@ def description_of(field: About) -> str:
     symbol = field.quantity.unit and words.startswith(field.quantity.unit)
     unit = f"{words if symbol else words[:1].upper() + words[1:]}." if words else ""
     return " ".join(part for part in (meaning, unit, field.rule) if part)
+
+
+def _may_miss(data: dict[str, Any]) -> None:
+    """What a magneto known by its manual leaves out is required of the others only, which a schema need not say."""
+    parts = data.get("$defs", {})
+    magneto, cam = parts.get("Magneto", data), parts.get("Cam", {})
+    if "known" in magneto["properties"]:
+        magneto["required"] = [name for name in magneto["required"] if name not in LEFT_OUT]
+        cam["required"] = [name for name in cam["required"] if f"cam.{name}" not in LEFT_OUT]
 
 
 def _plain_patterns(part: Any) -> None:

@@ -1,19 +1,21 @@
 """Model of a magneto: the ``magview-magneto/1`` file."""
 
 import math
-from typing import Annotated, Literal, Self
+from typing import Annotated, Any, Literal, Self
 
-from pydantic import Field, model_validator
+from pydantic import Field, SerializerFunctionWrapHandler, model_serializer, model_validator
 
 from magview.spec.base import Length, Model, Name, Text
 from magview.spec.breaker import Backplate, Breaker, DesignedSetting, EccentricScrew, ThreadedScrew
 from magview.spec.cam import Cam, MeasuredProfile, lobe_overlap
 from magview.spec.fields import Choices, Quantity, Sign, said
 from magview.spec.language import marked, tr
+from magview.spec.manual import with_plain_parts, without_plain_parts
 from magview.spec.sources import Sources, check_sources
 
 # fmt: off
 Rotation = Literal["clockwise", "anticlockwise"]
+Known = Literal["drawing", "manual"]
 WAYS_ROUND = Choices((("clockwise", marked("clockwise")), ("anticlockwise", marked("anticlockwise"))))
 Worn = Annotated[float, Field(ge=0.0, le=10.0), Quantity("mm")]
 Torque = Annotated[float, Field(ge=0.0, le=100.0), Quantity("N·m")]
@@ -31,6 +33,19 @@ class Marks(Model):
         marked("Tolerance at the marks"),
         marked("How far beside the mark the straightedge may point when the contacts open."),
         marked("Above 0: the maker's figure, or the width of the mark."))]
+
+
+class DistributorMarks(Model):
+    """Marks by which the distributor's gears are meshed and No. 1 is seen."""
+
+    gear_marks: Annotated[Name | None, said(
+        marked("Marks of the gears"),
+        marked("How the gears are marked for this rotation, as the manual has it."),
+        marked("One line of up to 120 characters."))] = None
+    window_mark: Annotated[Name | None, said(
+        marked("Mark in the window"),
+        marked("What stands in the timing window when No. 1 fires, as the manual has it."),
+        marked("One line of up to 120 characters."))] = None
 
 
 class Detent(Model):
@@ -152,6 +167,13 @@ class Magneto(Model):
         marked("Notes"),
         marked("Anything that the next person should know."),
         marked("Up to 4000 characters."))] = ""
+    known: Annotated[Known, Choices((
+        ("drawing", marked("cam, arm and screw measured, or from a drawing")),
+        ("manual", marked("the manual only: no cam, arm or screw")))), said(
+            marked("Known by"),
+            marked("Whether cam profile, breaker arm and contact screw are known, or only what a manual gives."),
+            marked("With the manual only, leave those parts and the designed setting out; left out: by drawing."))
+    ] = "drawing"
     rotation: Annotated[Rotation, WAYS_ROUND, said(
         marked("Rotation"),
         marked("Which way the rotor turns in service, seen from the drive end."),
@@ -210,12 +232,29 @@ class Magneto(Model):
         marked("Capacitor"),
         marked("Capacitance across the contacts."),
         marked("Read with a capacitance meter, one end taken off."))] = None
+    distributor: Annotated[DistributorMarks | None, said(
+        marked("Distributor's marks"), marked("How its gears and window are marked. May be left out."))] = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Annotated[Condition, said(
         marked("Condition"), marked("What wear and handling have done; left out: as new."))] = Field(
             default_factory=Condition.model_construct)
     sources: Sources = ()
     # fmt: on
+
+    @property
+    def assumed(self) -> bool:
+        """Whether cam, arm and screw are no more than plain proportions, for pictures alone."""
+        return self.known == "manual"
+
+    @model_validator(mode="before")
+    @classmethod
+    def _plain_parts(cls, data: Any) -> Any:
+        return with_plain_parts(data) if isinstance(data, dict) and data.get("known") == "manual" else data
+
+    @model_serializer(mode="wrap")
+    def _as_written(self, handler: SerializerFunctionWrapHandler) -> dict[str, Any]:
+        data: dict[str, Any] = handler(self)
+        return without_plain_parts(data) if self.assumed else data
 
     @model_validator(mode="after")
     def _sources_known(self) -> Self:

@@ -13,6 +13,7 @@ import numpy as np
 from numpy.typing import ArrayLike, NDArray
 
 from magview.physics.cam.breaker import lift_curve
+from magview.spec.base import SpecError
 from magview.spec.breaker import EccentricScrew
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Magneto
@@ -61,9 +62,25 @@ class Adjustment:
     """The reachable gap nearest to the one asked for [mm]; NaN if there is none."""
 
 
-@lru_cache(maxsize=64)
 def internal_timing(magneto: Magneto) -> InternalTiming:
-    """The internal timing of a magneto, built once. Raises SpecError for a cam that undercuts."""
+    """The internal timing of a magneto, built once.
+
+    Raises SpecError for a cam that undercuts, and for a magneto known by its manual only.
+    """
+    if magneto.assumed:
+        raise SpecError(
+            tr(
+                "{magneto} is known by its manual only: without cam, arm and screw nothing of its setting can be "
+                "computed; give its profile to use it here",
+                magneto=magneto.name,
+            )
+        )
+    return drawn_timing(magneto)
+
+
+@lru_cache(maxsize=64)
+def drawn_timing(magneto: Magneto) -> InternalTiming:
+    """The same for pictures, which say what is assumed."""
     return InternalTiming(magneto)
 
 

@@ -18,6 +18,7 @@ from magview.own.compare import differences, nearest, results, shipped_item, war
 from magview.own.drafts import Item, shipped_kind
 from magview.own.fields import Kind, entries
 from magview.own.measured import on_an_engine
+from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import DEFAULT_MAGNETO, find_magneto
 from magview.spec.magneto import Magneto
@@ -137,7 +138,10 @@ class PicturesPane(QTabWidget):
         if checked.item is not None:
             self._drawn[kind] = checked.item
         item = self._drawn.get(kind)
-        if checked.item is not None:
+        by_manual = item is not None and _by_manual(item)
+        if checked.item is not None and by_manual:
+            words = tr("✓ Complete, and known by its manual only: nothing is drawn or computed of it here.")
+        elif checked.item is not None:
             words = tr("✓ Complete: drawn as designed to be set.")
         elif item is not None:
             words = tr("Drawn as it last was complete; what is missing or refused is marked at its field.")
@@ -148,10 +152,12 @@ class PicturesPane(QTabWidget):
         for view, kinds in (
             (self.breaker, ("magneto",)), (self.drive, ("installation",)), (self.crank, ("engine", "installation"))
         ):  # fmt: skip
-            view.setVisible(item is not None and kind in kinds and (self._roomy or kinds[0] == kind))
+            view.setVisible(
+                item is not None and not by_manual and kind in kinds and (self._roomy or kinds[0] == kind)
+            )
         if self._roomy:  # else they are a page, which shows itself
-            self.readings.setVisible(item is not None)
-        if item is not None:
+            self.readings.setVisible(item is not None and not by_manual)
+        if item is not None and not by_manual:
             self._place(item)
             _fill(self.readings, [(r.label, r.words(self.look.inches)) for r in results(item)])
         told = warnings(checked.item) if checked.item is not None else []
@@ -184,7 +190,7 @@ class PicturesPane(QTabWidget):
         item = self._model.checked(kind).item
         rows: list[tuple[str, ...]] = []
         if item is not None:
-            mine, theirs = results(item), results(other)
+            mine, theirs = results(item), results(other) if results(item) else []
             pairs = [
                 (r.label, r.words(self.look.inches), o.words(self.look.inches))
                 for r, o in zip(mine, theirs, strict=True)
@@ -201,6 +207,11 @@ class PicturesPane(QTabWidget):
     def halt(self) -> None:
         """The window closes: time stands still."""
         self.bench.halt()
+
+
+def _by_manual(item: Item) -> bool:
+    magneto = item.magneto if isinstance(item, Installation) else item
+    return isinstance(magneto, Magneto) and magneto.assumed
 
 
 def _fill(table: Table, rows: list[tuple[str, ...]]) -> None:

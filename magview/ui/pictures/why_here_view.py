@@ -142,6 +142,8 @@ class WhyHereView(QWidget):
 
     @staticmethod
     def _why_empty(state: BenchState) -> str:
+        if state.magneto.assumed:
+            return tr("This magneto is known by its manual only: where its contacts open is not computed.")
         if state.magneto.electrical is None:
             return tr("This magneto's file has no electrical values: flux, current and energy are not known.")
         if readings(state).max_gap_mm.max() > 0.0:

@@ -51,5 +51,6 @@ def word_boxes(scene: Scene, size: tuple[int, int], font: QFont) -> Boxes:
             if word.disc:
                 wide = high = 2 * max(0.82 * px, 0.5 * wide + 2.0) - 2.0
             if wide <= word.room_mm * frame.scale or word.disc:
-                boxes.append((word.text, QRectF(x - wide / 2, y - high / 2, wide, high)))
+                left = {"left": x, "right": x - wide}.get(word.align, x - wide / 2)
+                boxes.append((word.text, QRectF(left, y - high / 2, wide, high)))
     return boxes
