@@ -51,8 +51,8 @@ def other_drive_scene(state: BenchState, engaged: Engaged, options: Options, at_
         if options.numbers:
             travel = how.travel_deg, how.travel_deg / engaged.ratio
             told.append((
-                tr("{rotor:.1f}° in all, {crank:.1f}° of crank", rotor=travel[0], crank=travel[1]),
-                tr("{crank:.1f}° of crank", crank=travel[1]),
+                tr("slots {rotor:.1f}° long, {crank:.1f}° of crank", rotor=travel[0], crank=travel[1]),
+                tr("slots {crank:.1f}° of crank", crank=travel[1]),
             ))  # fmt: skip
     elif isinstance(how, Geared):
         gear = Piece("magneto flange", (toothed(how.teeth, _GEAR, 0),), Style("hub", "hub_line"))

@@ -147,7 +147,7 @@ def _work(size: QSizeF) -> tuple[Scene, Frame]:
 
     state = _bench()
     assert state.engaged is not None
-    coupling = state.engaged.installation.coupling
+    coupling = state.engaged.installation.disc
     move = plan(coupling.magneto_teeth, coupling.drive_teeth, state.engaged.ratio, 23.0, 27.0, most=1)[0]
     scene = coupling_scene(state, Options(names=False), move)
     return _cropped(scene, size, 1.5, (0.5, 0.75))
