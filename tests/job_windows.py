@@ -11,21 +11,28 @@ import pytest
 from tests.magnetos import on_the_published_coupling
 
 if TYPE_CHECKING:
+    from magview.ui.shell.window import MainWindow
     from magview.ui.work.sheet_page import JobPage
 
 
 @pytest.fixture
 def open_job(open_window, qtbot, tmp_path) -> Iterator[Callable[..., JobPage]]:
     """Open a new job sheet in the main window, or the one in a file; all are closed afterwards."""
-    mains = []
+    mains: list[MainWindow] = []
 
     def open_on(name: str = "", path: Path | None = None, size=(1280, 720)) -> JobPage:
-        main = mains[-1] if mains else open_window(name or on_the_published_coupling())
-        mains.append(main)
         target = path or tmp_path / "a-job.json"
-        page = main.work.open_path(target) if target.exists() else main.work.new(target)
-        assert page is not None
-        main.resize(*size)
+
+        def show_page(main: MainWindow) -> None:
+            mains.append(main)
+            assert main.work.open_path(target) if target.exists() else main.work.new(target)
+
+        if mains:
+            show_page(mains[-1])
+        else:
+            open_window(name or on_the_published_coupling(), first=show_page)
+        page = mains[-1].work.sheets[-1]
+        mains[-1].resize(*size)
         front(qtbot, page)
         return page
 

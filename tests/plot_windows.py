@@ -12,8 +12,7 @@ def open_plots(open_window):
     """Open a window with one sheet of plots in front, laid out."""
 
     def open_on(sheet: str, name: str = "seven-radial-left", size: tuple[int, int] = (1280, 720)):
-        window = open_window(name, size)
-        window.show_plots(True)
+        window = open_window(name, size, first=lambda window: window.show_plots(True))
         plots = window.plots.choose(sheet)
         settle()
         return window, plots

@@ -11,6 +11,7 @@ import pytest
 if TYPE_CHECKING:
     from magview.practice.state import Practice
     from magview.ui.practice.page import PracticePage
+    from magview.ui.shell.window import MainWindow
 
 
 @pytest.fixture
@@ -31,16 +32,19 @@ def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticePage]]:
     opened: list[PracticePage] = []
 
     def open_on(name: str, seed: int = 3, size: tuple[int, int] = (1280, 720), keeper=None) -> PracticePage:
-        main = open_window(size=size)
-        if name in shipped_lessons():
-            page = LessonPage(LessonModel(start_lesson(find_lesson(name))), main.look)
-            main.learn.show_page(page)
-        else:
-            model = AttemptModel(Session(find_exercise(name), seed, "A. Trainee"), count(1).__next__)
-            page = PracticePage(model, main.look, keeper)
-            main.practice.show_page(page)
+        def show_page(main: MainWindow) -> None:
+            if name in shipped_lessons():
+                page = LessonPage(LessonModel(start_lesson(find_lesson(name))), main.look)
+                main.learn.show_page(page)
+            else:
+                model = AttemptModel(Session(find_exercise(name), seed, "A. Trainee"), count(1).__next__)
+                page = PracticePage(model, main.look, keeper)
+                main.practice.show_page(page)
+            opened.append(page)
+
+        open_window(size=size, first=show_page)
+        page = opened[-1]
         qtbot.waitUntil(page.isVisible)
-        opened.append(page)
         return page
 
     yield open_on

@@ -10,6 +10,7 @@ import json
 import re
 from collections.abc import Iterator
 from fractions import Fraction
+from functools import cache
 
 import pytest
 
@@ -55,8 +56,13 @@ PLANTED = {
 ROOT = resources()
 
 
-def texts() -> Iterator[tuple[str, str]]:
-    """Every page of the guide, lesson, exercise and word of the program, by where it stands."""
+@cache
+def texts() -> tuple[tuple[str, str], ...]:
+    """Every page of the guide, lesson, exercise and word of the program, by where it stands; read once."""
+    return tuple(_texts())
+
+
+def _texts() -> Iterator[tuple[str, str]]:
     for path in sorted(ROOT.glob("guide/*.md")):
         yield path.name, " ".join(path.read_text(encoding="utf-8").split())
     for kind in ("lessons", "exercises"):

@@ -81,21 +81,27 @@ def open_window(qtbot: QtBot) -> Iterator[Callable[..., MainWindow]]:
     opened: list[MainWindow] = []
 
     def open_on(
-        name: str | Installation | Magneto = "seven-radial", size: tuple[int, int] = (1280, 720)
+        name: str | Installation | Magneto = "seven-radial",
+        size: tuple[int, int] = (1280, 720),
+        first: Callable[[MainWindow], object] | None = None,
     ) -> MainWindow:
+        """`first` puts a page in front before the window is seen: the bench need not be painted then."""
         if isinstance(name, str):
             item = find_installation(name) if name in shipped_names("installations") else find_magneto(name)
         else:
             item = name
         window = main_window(new_bench(item))
         window.resize(*size)
+        opened.append(window)
+        if first is not None:
+            first(window)
+            window.show()
         window.furnish()
         window.bench_page.plots.wait()
         window.show()
         qtbot.waitUntil(window.isVisible)
         window.activateWindow()
         qtbot.waitUntil(window.isActiveWindow)
-        opened.append(window)
         return window
 
     yield open_on

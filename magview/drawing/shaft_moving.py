@@ -120,7 +120,7 @@ class Moving:
 
     def _finger(self) -> Iterator[Piece]:
         bearing = math.radians(self.angles.finger)
-        tip, near = AXLES + FINGER_RADIUS * math.cos(bearing), math.sin(bearing) < 0.08
+        tip, near = AXLES + FINGER_RADIUS * math.cos(bearing), on_near_side(bearing)
         yield from drum("finger", FINGER, 6.0, "fibre", AXLES)
         blade = box(FINGER[0] + 0.6, FINGER[1] - 0.4, min(AXLES, tip), max(AXLES, tip))
         yield Piece(
@@ -193,6 +193,11 @@ _WINDOW_SCALE = 0.45
 """Millimetres of that view for each degree of the gear."""
 
 
+def on_near_side(bearing: float) -> bool:
+    """Whether a bearing [rad] is on the side towards the eye; the edge counts, whatever the rounding."""
+    return math.sin(bearing) < 1e-9
+
+
 def window_teeth(finger_deg: float, teeth: int) -> Iterator[tuple[int, float]]:
     """Teeth in the timing window: which from the painted one, and where its middle stands [mm along the shaft]."""
     middle = (WINDOW[0] + WINDOW[1]) / 2
@@ -207,7 +212,7 @@ def stripe(part: str, x: tuple[float, float], radius: float, bearing_deg: float,
     bearing = math.radians(bearing_deg)
     half = max(0.45, 1.1 * abs(math.sin(bearing)))
     y = middle + radius * math.cos(bearing)
-    near = math.sin(bearing) < 0.02
+    near = on_near_side(bearing)
     look = Style("paint", "paint_line") if near else Style(line="paint_line", dash=(2.0, 2.0))
     return Piece(part, (box(*x, y - half, y + half),), look)
 

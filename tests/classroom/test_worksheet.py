@@ -27,6 +27,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.state import true_firing_deg, true_readings
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.counts import THOROUGH
 from tests.paper.words import texts_of
 
 
@@ -48,7 +49,7 @@ def words_in(svg: str) -> list[str]:
 @pytest.mark.parametrize("name", shipped_exercises())
 def test_no_answer_is_on_a_worksheet_and_every_one_on_its_key(name):
     exercise = find_exercise(name)
-    for seed in (0, 17, 4711):
+    for seed in (0, 17, 4711) if THOROUGH else (17,):
         sheet, key = text_of(worksheet(exercise, seed, hints=True)), text_of(answer_key(exercise, seed))
         found = answers(exercise, seed)
         assert found or exercise.goals[0].goal == "e-gap"

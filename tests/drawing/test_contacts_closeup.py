@@ -193,18 +193,24 @@ def test_closed_contacts_take_no_blade():
 
 @of_each(KNOWN)
 def test_a_worn_heel_is_seen_to_have_lost_what_it_lost_and_still_rides_the_cam(magneto):
-    thin = worn(magneto, heel_wear_mm=0.05)
+    thin, touching, clear = worn(magneto, heel_wear_mm=0.05), 0, 0
+    timing, lever = internal_timing(thin), magneto.breaker.contact_arm_mm / magneto.breaker.heel_arm_mm
     for rotor in over_a_lobe(magneto)[::3]:
         scene = closeup_scene(Shown(thin, float(rotor)))
-        if not pose_at(thin, float(rotor), 0.0, 0.0).gap_mm:
-            continue
         cam, heel = (shapely.Polygon(outline(scene, *key)) for key in (("cam", "cam"), ("heel", "arm")))
-        # The model takes wear off the tip alone; on a flank a smaller heel touches a little beside it.
-        assert cam.distance(heel) < 0.3 * FACTOR * 0.05
         assert cam.intersection(heel).area < 0.02
+        # Closed contacts hold the arm: the heel stands off the cam by the lift that is missing, or on a flank less.
+        off = max(0.0, float(timing.stop_mm(0.0) - timing.lift_mm(float(rotor), 0.0))) / lever
+        assert (off == 0.0) == (pose_at(thin, float(rotor), 0.0, 0.0).gap_mm > 0.0)
+        touching, clear = touching + (off == 0.0), clear + (off > 0.0)
+        # The model takes wear off the tip alone; on a flank a smaller heel touches a little beside it.
+        beside = (0.5 if off else 0.3) * FACTOR * 0.05
+        assert 0.7 * FACTOR * off - beside < cam.distance(heel) < FACTOR * off + beside
         before = next(g.put(p.outlines[0]) for g, p in pieces_of(scene, "heel") if p.style.line == "bad")
         lost = shapely.Polygon(before).difference(heel).area
         assert lost > 0.3
+    assert touching > 3
+    assert clear > 3
 
 
 @of_each(MAGNETOS)

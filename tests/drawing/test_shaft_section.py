@@ -141,17 +141,26 @@ def test_each_joint_has_its_own_number_of_teeth_at_the_discs_angle(name):
             assert all(apart(edge, expected, 180.0 / teeth) < 1e-6 for edge in edges)
 
 
-def test_what_shows_of_a_drum_lies_on_its_near_side():
-    state = on_engine(INSTALLATIONS[0], 20.0)
-    angles = angles_of(state)
-    scene = shaft_scene(state)
-    blade = next(
-        p for p in scene.group("turning").pieces if p.part == "finger" and p.outlines[0][0, 0] == FINGER[0] + 0.6
-    )
-    assert (blade.style.fill != "") == (math.sin(math.radians(angles.finger)) < 0.08)
-    tip = blade.outlines[0][:, 1]
-    reach = tip[np.argmax(np.abs(tip - AXLES))] - AXLES
-    assert reach == pytest.approx(17.0 * math.cos(math.radians(angles.finger)))
+def test_the_finger_is_filled_on_the_near_side_and_dashed_on_the_far_one():
+    """Bearings run from the top by way of the far side, so it is far between 0° and 180° and near from there on."""
+    state = on_engine(INSTALLATIONS[0])
+    once = 360.0 * 2.0 * rotor_turns_per_crank_turn(state)  # rotor degrees in a turn of the finger
+    sides = []
+    for rotor in state.magneto.e_gap_deg + once * np.arange(24) / 24:
+        turned = replace(state, rotor_deg=float(rotor))
+        finger = angles_of(turned).finger % 360.0
+        blade = next(
+            p
+            for p in shaft_scene(turned).group("turning").pieces
+            if p.part == "finger" and p.outlines[0][0, 0] == FINGER[0] + 0.6
+        )
+        far = 1e-6 < finger < 180.0 - 1e-6
+        sides.append(far)
+        assert ((blade.style.fill == ""), bool(blade.style.dash)) == (far, far), finger
+        tip = blade.outlines[0][:, 1]
+        reach = tip[np.argmax(np.abs(tip - AXLES))] - AXLES
+        assert reach == pytest.approx(17.0 * math.cos(math.radians(finger)), abs=1e-9)
+    assert sides.count(True) == 11, "of 24 bearings two are the edges, which count as near"
 
 
 def test_the_painted_tooth_is_in_the_middle_of_the_window_at_no_1_only():

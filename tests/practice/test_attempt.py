@@ -21,7 +21,7 @@ from magview.practice.marking import mark
 from magview.practice.screen_words import seen
 from magview.spec.base import SpecError
 from magview.spec.files import read_json
-from tests.counts import examples
+from tests.counts import THOROUGH
 from tests.practice.trainee import Trainee
 from tests.secrets_of import secrets
 
@@ -135,7 +135,7 @@ def _tuples(value):
 
 
 TestPracticeRoom = PracticeRoom.TestCase
-TestPracticeRoom.settings = settings(max_examples=examples(30), stateful_step_count=20, deadline=None)
+TestPracticeRoom.settings = settings(max_examples=30 if THOROUGH else 4, stateful_step_count=20, deadline=None)
 
 
 def test_every_kind_of_act_is_tried_above_and_has_a_name_of_its_own():

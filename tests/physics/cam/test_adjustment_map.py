@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import numpy as np
 import pytest
 from hypothesis import assume, given, settings
@@ -11,7 +13,7 @@ from magview.physics.cam.adjustment_map import AdjustmentMap, adjustment_map, wa
 from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto
-from tests.counts import examples
+from tests.counts import examples, sampled
 from tests.magnetos import build, magnetos
 
 SHIPPED = shipped_names("magnetos")
@@ -51,8 +53,7 @@ def worn(magneto: Magneto, seed: int) -> Magneto:
     return magneto.model_copy(update={"condition": magneto.condition.model_copy(update=condition)})
 
 
-@pytest.mark.parametrize("name", SHIPPED)
-@pytest.mark.parametrize("wear", [None, 1, 2])
+@pytest.mark.parametrize(("name", "wear"), sampled(product(SHIPPED, [None, 1, 2]), 5))
 def test_shipped_magnetos_new_and_worn(name, wear):
     magneto = find_magneto(name) if wear is None else worn(find_magneto(name), wear)
     timing = internal_timing(magneto)

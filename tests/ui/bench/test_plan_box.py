@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QCursor, QWheelEvent
@@ -9,6 +11,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import MoveTeeth, ReadLamp, WantTiming
+from tests.counts import sampled
 from tests.magnetos import on_the_published_coupling
 
 
@@ -138,8 +141,7 @@ def test_no_step_nor_another_reading_leaves_a_stale_mark(planned):
     assert planned.drive.previewed is None
 
 
-@pytest.mark.parametrize("percent", [100, 125])
-@pytest.mark.parametrize("row", range(4))
+@pytest.mark.parametrize(("row", "percent"), sampled(product(range(4), [100, 125]), 3))
 def test_the_button_for_the_next_tooth_stays_under_the_pointer(planned, row, percent):
     planned.look.text_percent = percent
     for _ in range(3):  # words, then panes, then the window take their new sizes

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from itertools import product
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
@@ -20,13 +21,13 @@ from magview.ui.guide.page import GuidePage
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.theme import DARK
 from magview.ui.own.room import OwnRoom
+from tests.counts import sampled
 from tests.hands import click
 
 
 @pytest.fixture
 def editor(open_window, qtbot):
-    window = open_window("seven-radial-left")
-    window.draft_own()
+    window = open_window("seven-radial-left", first=lambda window: window.draft_own())
     own = window.own.page
     qtbot.waitUntil(own.isVisible)
     own.activateWindow()
@@ -364,8 +365,7 @@ def test_the_window_follows_the_workbench_in_colours(editor):
     assert row.words.palette().color(row.words.foregroundRole()).name() == DARK.faint
 
 
-@pytest.mark.parametrize("size", [(1280, 720), (853, 480)])
-@pytest.mark.parametrize("kind", KINDS)
+@pytest.mark.parametrize(("kind", "size"), sampled(product(KINDS, [(1280, 720), (853, 480)]), 3))
 def test_nothing_is_cut_off(editor, kind, size):
     _, own = editor
     basis = {"magneto": "nine-radial", "engine": "nine-radial", "installation": "nine-radial-left"}[kind]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import replace
-from itertools import combinations
+from itertools import combinations, product
 
 import pytest
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -24,6 +24,7 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
 from magview.ui.pictures.drive_view import DriveView
+from tests.counts import sampled, swept
 from tests.hands import on_picture
 from tests.magnetos import on_the_published_coupling
 from tests.ui.pictures.written import corner_boxes, word_boxes
@@ -37,8 +38,7 @@ def drag_round(view, radius: float, start: float, turn: float) -> None:
     QTest.mouseRelease(port, Qt.MouseButton.LeftButton, pos=on_picture(view, radius, start + turn).toPoint())
 
 
-@pytest.mark.parametrize("name", ["seven-radial-left", "nine-radial-left"])
-@pytest.mark.parametrize("teeth", [1, -2])
+@pytest.mark.parametrize(("name", "teeth"), sampled(product(["seven-radial-left", "nine-radial-left"], [1, -2]), 2))
 def test_dragging_disc_and_flange_moves_whole_teeth(open_window, name, teeth):
     window = open_window(name)
     window.tabs.setCurrentIndex(1)
@@ -118,7 +118,7 @@ def test_play_not_taken_up_is_warned_of_on_the_picture_itself(open_window, size)
     assert "piston" in view.viewport().toolTip()
 
 
-@pytest.mark.parametrize("size", [(1280, 720), (853, 480)])
+@pytest.mark.parametrize("size", [(853, 480), swept(((1280, 720),))])
 def test_the_caption_of_the_crank_follows_a_change_of_magneto_and_undo(open_window, size):
     """Which stands where with its crank is worked out here from the slider-crank, not asked of the picture."""
     window = open_window("seven-radial-left", size)
@@ -366,8 +366,10 @@ def speech(request):
     speak_through(None)
 
 
-@pytest.mark.parametrize("size", [(380, 270), (190, 190), (500, 640), (260, 250)], ids=str)
-@pytest.mark.parametrize("name", shipped_names("installations"))
+@pytest.mark.parametrize(
+    ("name", "size"),
+    sampled(product(shipped_names("installations"), [(380, 270), (190, 190), (500, 640), (260, 250)]), 9),
+)
 def test_words_meet_no_other_word(qapp, name, size, speech):
     state = new_bench(find_installation(name))
     engaged = state.engaged

@@ -8,7 +8,7 @@ from PySide6.QtCore import QPointF, QRectF
 
 from magview.bench.placing import new_bench
 from magview.drawing.scene import frame_of
-from magview.drawing.shaft_layout import DISC, ROTOR
+from magview.drawing.shaft_layout import DISC, PART_NAMES, ROTOR
 from magview.spec.library import find_installation
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
@@ -63,10 +63,17 @@ def test_another_theme_repaints_it(shaft):
 
 @pytest.mark.parametrize("size", [(880, 230), (700, 600)])
 def test_every_part_that_can_be_pointed_at_has_a_name(shaft, size):
-    from magview.drawing.shaft_layout import PART_NAMES
-
     view = shaft(size)
-    places = ((x, y) for x in range(2, size[0], 7) for y in range(2, size[1], 7))
-    found = {view.part_at(QPointF(x, y)) for x, y in places} - {""}
-    assert {"rotor", "coil", "disc", "cam", "finger", "timing-window"} <= found
-    assert found <= set(PART_NAMES)
+    found, drawn = set(), set()
+    for scene, room in zip(view.scenes(), view.rooms(), strict=True):
+        frame = frame_of(scene, room.width(), room.height(), view.fontInfo().pixelSize())
+        pieces = [(group, piece) for group in scene.groups for piece in group.pieces if piece.part and piece.closed]
+        for group, piece in pieces:
+            outline = group.put(piece.outlines[0])
+            middle = outline.mean(axis=0)
+            for place in (middle, *(0.9 * outline[:: max(1, len(outline) // 8)] + 0.1 * middle)):
+                if piece.part not in found:
+                    found.add(view.part_at(QPointF(*frame.of(place).tolist()) + room.topLeft()))
+        drawn |= {piece.part for _, piece in pieces}
+    assert {"rotor", "coil", "disc", "cam", "finger", "timing-window"} <= found <= drawn | {""}
+    assert drawn <= set(PART_NAMES)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import csv
 import io
+from itertools import product
 from xml.etree import ElementTree
 
 import pyqtgraph as pg
@@ -16,8 +17,11 @@ from magview.spec.library import shipped_names
 from magview.ui.kit.look import PROJECTED
 from magview.ui.kit.theme import THEMES
 from magview.ui.plots.adjustment_window import WindowSheet
+from tests.counts import sampled
 from tests.plot_windows import SHEETS, settle
 from tests.ui.kit.test_readable import contrast
+
+ONE_OF_A_KIND = [name for name in shipped_names("installations") if not name.endswith("right")]
 
 # ---------------------------------------------------------------------- taking away
 
@@ -71,7 +75,7 @@ def test_what_cannot_be_saved_is_said_in_one_sentence(open_plots, tmp_path, name
 # ---------------------------------------------------------------------- looks
 
 
-@pytest.mark.parametrize("sheet", SHEETS)
+@pytest.mark.parametrize("sheet", sampled(SHEETS, 3))
 def test_lines_and_words_stand_out_from_the_paper_in_every_theme(open_plots, sheet):
     window, plots = open_plots(sheet)
     for theme in THEMES.values():
@@ -102,7 +106,7 @@ def stands_out(plots, theme) -> None:
             assert contrast(theme.good, QColor(*shade)) >= 3.0
 
 
-@pytest.mark.parametrize("sheet", SHEETS)
+@pytest.mark.parametrize("sheet", sampled(SHEETS, 3))
 def test_projector_inches_and_large_type(open_plots, sheet):
     window, plots = open_plots(sheet, size=(1920, 1080))
     font = QApplication.font()
@@ -143,8 +147,7 @@ def test_inches_are_the_same_lengths(open_plots):
     assert " in" in plots.summary()
 
 
-@pytest.mark.parametrize("size", [(1280, 720), (1920, 1080)])
-@pytest.mark.parametrize("name", [n for n in shipped_names("installations") if not n.endswith("right")])
+@pytest.mark.parametrize(("name", "size"), sampled(product(ONE_OF_A_KIND, [(1280, 720), (1920, 1080)]), 3))
 def test_axes_say_what_they_are_and_words_do_not_hide_each_other(open_plots, name, size):
     window, _ = open_plots(SHEETS[0], name, size)
     window.model.send(do.SetBoth(1.0, 2.0))

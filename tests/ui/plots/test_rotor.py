@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from itertools import product
+
 import numpy as np
 import pytest
 from PySide6.QtCore import QEvent, Qt
@@ -10,12 +12,14 @@ from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as do
 from magview.bench.state import gap_now_mm, readings
+from tests.counts import sampled
 from tests.hands import send_mouse
 from tests.plot_hands import click, drag, middle, move_held, pixel, steps_done
 
 
-@pytest.mark.parametrize("sheet", ["lift", "coil", "pull"])
-@pytest.mark.parametrize("name", ["seven-radial-left", "nine-radial-left"])
+@pytest.mark.parametrize(
+    ("sheet", "name"), sampled(product(["lift", "coil", "pull"], ["seven-radial-left", "nine-radial-left"]), 3)
+)
 def test_turning_the_rotor_moves_the_cursor(open_plots, sheet, name):
     window, plots = open_plots(sheet, name)
     whole = 360.0 if sheet == "pull" else 360.0 / window.model.state.magneto.cam.turns_per_rotor_turn

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import product
 from pathlib import Path
 
 import pytest
@@ -27,6 +28,7 @@ from magview.ui.kit.look import PROJECTED
 from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT
 from magview.ui.practice.choice import Choice
 from magview.ui.practice.place import PracticePlace, attempts_in
+from tests.counts import sampled
 from tests.hands import click, what_is_due
 from tests.practice.trainee import Trainee
 
@@ -202,8 +204,10 @@ def cut(window) -> list[str]:
     ]
 
 
-@pytest.mark.parametrize("size", [(853, 480), (1280, 720), (1920, 1080)])
-@pytest.mark.parametrize("name", [ALL, "measure-the-gap", "a-full-job"])
+@pytest.mark.parametrize(
+    ("name", "size"),
+    sampled(product([ALL, "measure-the-gap", "a-full-job"], [(853, 480), (1280, 720), (1920, 1080)]), 4),
+)
 def test_nothing_is_cut_off(open_practice, qtbot, name, size):
     """853 × 480 is what 1280 × 720 leaves at 150 %."""
     window = open_practice(name, size=size)
