@@ -27,6 +27,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.state import true_firing_deg, true_readings
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.classroom.answers import telling
 from tests.counts import THOROUGH
 from tests.paper.words import texts_of
 
@@ -35,11 +36,6 @@ def text_of(paper: Document) -> str:
     """All words of a paper, and all that its pictures hold."""
     drawn = [p.svg for block in paper.blocks if isinstance(block, Pictures) for p in block.pictures]
     return "\n".join([*texts_of(paper), *drawn])
-
-
-def telling(answer: str) -> bool:
-    """Whether an answer is one that no other sentence has: "ground" and "clean and flat" are in the goals, too."""
-    return any(c.isdigit() for c in answer) or len(answer) > 18
 
 
 def words_in(svg: str) -> list[str]:

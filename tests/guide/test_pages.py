@@ -15,10 +15,11 @@ import pytest
 
 from magview.cli import main as cli
 from magview.guide.book import book
-from magview.guide.pages import anchor_of, chapters, guide_folder, pages, parser
+from magview.guide.pages import anchor_of, chapters, guide_folder, pages
 from magview.guide.topics import TOPICS
 from magview.paper.html import document_html
 from magview.practice.library import shipped_exercises, shipped_lessons
+from tests.guide.marked_words import KEY, bold, tokens
 from tests.paper.html_reader import HtmlReader
 
 ROOT = Path(__file__).parents[2]
@@ -27,23 +28,6 @@ TASKS = [
     "first-minutes", "trainee", "mechanic", "job-sheet", "instructor", "own-magneto", "internal-timing",
     "engine-timing", "synchronising", "switch-lead", "trials", "uncertainty", "wear", "practice",
 ]  # fmt: skip
-
-
-def tokens(name: str):
-    for token in parser().parse(pages()[name].source):
-        yield token
-        yield from token.children or ()
-
-
-def bold(name: str) -> list[str]:
-    found, inside = [], False
-    for token in tokens(name):
-        if token.type in ("strong_open", "strong_close"):
-            inside = token.type == "strong_open"
-            found += [""] if inside else []
-        elif inside:
-            found[-1] += token.content
-    return found
 
 
 def test_every_file_is_a_page_of_the_index_under_its_own_title():
@@ -154,12 +138,6 @@ def strings() -> set[str]:
             if isinstance(node, ast.Constant) and isinstance(node.value, str):
                 found.add(node.value.replace("&", ""))
     return found
-
-
-KEY = re.compile(
-    r"(?:(?:Ctrl|Shift|Alt)\+)*(?:Ctrl|Shift|Alt|F\d+|[A-Z0-9+\-.]|PgUp|PgDown|Up|Down|Left|Right|Page Up|Page Down"
-    r"|Space|Tab|Return|Home|Esc)"
-)
 
 
 @pytest.mark.parametrize("name", NAMES)

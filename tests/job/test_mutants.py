@@ -27,7 +27,7 @@ from tests.counts import examples
 from tests.job.sheets import html_text
 from tests.mutants import mutant
 from tests.practice.trainee import Trainee
-from tests.spec.test_files import check_sentence
+from tests.spec.sentences import check_sentence
 
 MUTANTS = int(os.environ.get("MAGVIEW_MUTANTS", examples(240)))
 """Of all three kinds together; 10,000 with MAGVIEW_MUTANTS=10000: some minutes."""

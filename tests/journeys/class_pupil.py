@@ -26,7 +26,7 @@ def main(code: str, name: str, folder: str, home: str) -> None:
     from magview.ui.kit.look import Look
     from magview.ui.kit.theme import LIGHT
     from tests.hands import click
-    from tests.journeys.test_practice import WindowTrainee
+    from tests.journeys.window_trainee import WindowTrainee
     from tests.windows import workbench
 
     def wait(until) -> None:

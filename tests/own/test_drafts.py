@@ -26,7 +26,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import dump_json, read_engine, read_installation, read_magneto, validate, write_text
 from magview.spec.library import find_engine, find_installation, find_magneto, resources, shipped_names
 from tests.magnetos import on_the_published_coupling
-from tests.physics.trials.test_trial import plate_at
+from tests.physics.trials.plates import plate_at
 
 SHIPPED = [(kind, name) for kind in KINDS for name in shipped_names(f"{kind}s")]
 READERS = {"magneto": read_magneto, "engine": read_engine}

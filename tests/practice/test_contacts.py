@@ -14,7 +14,6 @@ from magview.practice import actions as do
 from magview.practice import contacts, instruments
 from magview.practice.advice import efficient_path
 from magview.practice.apply import apply
-from magview.practice.attempt import Attempt, Event
 from magview.practice.exercise import Exercise
 from magview.practice.faults import begin, drawn
 from magview.practice.library import find_exercise
@@ -24,43 +23,13 @@ from magview.practice.story import story
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
 from magview.spec.library import find_installation, find_magneto, resources
-
-
-def exercise(**changes) -> Exercise:
-    data = {
-        "format": "magview-exercise/1",
-        "rules": 2,
-        "name": "Test",
-        "level": 1,
-        "story": "Found so.",
-        "task": "Decide.",
-        "minutes": 5.0,
-        "magneto": find_magneto("seven-radial"),
-        "start": {"switch_on": True},
-        "tray": {"lamp": True, "straightedge": "0.5 mm", "blades": ("metric",)},
-        "goals": ({"goal": "contacts", "weight": 1.0},),
-        **changes,
-    }
-    return validate(Exercise, data, "test")
-
-
-def with_grade(grade: str, *manual: str, **changes) -> Exercise:
-    size = (0.05, 0.06) if grade == "mound" else (0.0, 0.0)
-    fault = {"kind": "contacts", "among": (grade,), "size": size}
-    return exercise(faults=(fault,), dressing_allowed=manual, **changes)
-
-
-def done(on: Exercise, *acts: do.Act) -> Attempt:
-    return Attempt(on, 3, events=tuple(Event(float(i), act) for i, act in enumerate((*acts, do.HandIn()))))
+from tests.practice.graded import LEAVE, LOOK, done, exercise, with_grade
 
 
 def acted(practice: Practice, *acts: do.Act) -> Practice:
     for act in acts:
         practice = apply(practice, act)
     return practice
-
-
-LOOK, LEAVE = do.InspectContacts(), do.LeaveAsIs("contacts")
 
 
 def test_dressing_takes_metal_off_wider_and_earlier():

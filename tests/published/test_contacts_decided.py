@@ -14,7 +14,7 @@ import pytest
 
 from magview.practice import actions as do
 from magview.practice.marking import mark
-from tests.practice.test_contacts import LEAVE, LOOK, done, exercise, with_grade
+from tests.practice.graded import LEAVE, LOOK, done, exercise, with_grade
 
 LEFT = (LOOK, LEAVE)
 DRESSED = (LOOK, do.DressContacts(), LOOK)

@@ -8,7 +8,7 @@ import numpy as np
 import pytest
 
 from magview.physics.cam.breaker import Linkage, pitch_contact
-from tests.published.test_four_bar import eccentric, linkages
+from tests.published.eccentrics import eccentric, linkages
 from tests.second_opinions.versions import told
 
 pylinkage = pytest.importorskip("pylinkage")

@@ -29,6 +29,7 @@ from magview.spec.library import resources, shipped_names
 from magview.spec.magneto import Magneto
 from tests.counts import examples
 from tests.magnetos import magnetos, plain
+from tests.spec.sentences import check_sentence
 
 READERS = {"magnetos": read_magneto, "engines": read_engine, "installations": read_installation}
 SHIPPED = [(kind, name) for kind in READERS for name in shipped_names(kind)]
@@ -40,17 +41,6 @@ def refusal(path: Path, reader=read_magneto) -> str:
     text = str(caught.value)
     check_sentence(text)
     return text
-
-
-def check_sentence(text: str) -> None:
-    """One line of plain words that any screen and any terminal can show."""
-    assert text.isprintable() and len(text) <= 600
-    assert text.encode("utf-8")
-    lower = text.lower()
-    for clutter in ("pydantic", "traceback", "input should", "validation", "errno", "sys.", "function-", "type="):
-        assert clutter not in lower
-    for tag in (".law.", ".measured.", ".eccentric.", ".threaded.", "LawProfile", "EccentricScrew"):
-        assert tag not in text
 
 
 def given_text(folder: Path, text: str | bytes, name: str = "mag.json") -> Path:

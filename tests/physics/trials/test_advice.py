@@ -30,7 +30,7 @@ from tests.benchmarks.simulated_mechanics import (
 )
 from tests.counts import examples, sampled
 from tests.magnetos import build, magnetos
-from tests.physics.trials.test_trial import plate_at
+from tests.physics.trials.plates import plate_at
 
 few = settings(max_examples=examples(8), suppress_health_check=[HealthCheck.too_slow])
 PLAIN = build(gap_limits_mm=(0.2032, 0.254))

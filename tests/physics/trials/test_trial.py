@@ -24,6 +24,7 @@ from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto
 from tests.counts import examples
 from tests.magnetos import build, magnetos, plain
+from tests.physics.trials.plates import plate_at
 
 few = settings(max_examples=examples(8), suppress_health_check=[HealthCheck.too_slow])
 PERFECT = ReadingErrors(0.0, 0.0, 0.0)
@@ -48,26 +49,6 @@ def tuples(value):
     if isinstance(value, dict):
         return {k: tuples(v) for k, v in value.items()}
     return tuple(tuples(v) for v in value) if isinstance(value, list) else value
-
-
-def plate_at(timing: InternalTiming, gap: float) -> float:
-    """Where the plate stands when lobe 1 opens at the E-gap with this gap, out of any slot too."""
-    wide = timing.magneto.model_copy(
-        update={
-            "backplate": timing.magneto.backplate.model_copy(update={"range_deg": (-300.0, 300.0)}),
-            "contact_screw": build(
-                contact_screw={
-                    "kind": "threaded",
-                    "lead_mm": 100.0,
-                    "range_deg": (-3000.0, 3000.0),
-                    "positive_is_clockwise": True,
-                }
-            ).contact_screw,
-        }
-    )
-    found = InternalTiming(wide).adjust(gap)
-    assert found.reachable, found.reason
-    return found.backplate_deg
 
 
 def perfect_trials(timing: InternalTiming, shares: list[float]) -> list[Trial]:

@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from magview.ui.bench.stop_box import StopBox
-from tests.published.test_dead_centre import Pins, radial
+from tests.published.pins import Pins, radial
 
 
 @pytest.mark.parametrize("cylinder", [1, 3, 6])

@@ -27,9 +27,9 @@ from magview.ui.kit.theme import DARK, HIGH_CONTRAST, LIGHT, colours
 from magview.ui.paper.pdf import pdf_bytes
 from magview.ui.plots.pane import SHEETS
 from tests.counts import sampled, swept
-from tests.guide.test_pages import KEY, bold
+from tests.guide.marked_words import KEY, bold
 from tests.hands import timers_at_rest
-from tests.ui.paper.test_pdf import Pdf, bare
+from tests.ui.paper.pdf_reader import Pdf, bare
 
 KEYS = Qt.Key
 CTRL, SHIFT, ALT = (

@@ -25,7 +25,7 @@ from magview.ui.paper.pdf import pdf_bytes
 from tests.job.sheets import demo, of_magneto
 from tests.paper.words import texts_of
 from tests.practice.trainee import Trainee
-from tests.ui.paper.test_pdf import bare
+from tests.ui.paper.pdf_reader import bare
 
 
 def of_a_debrief() -> Document:

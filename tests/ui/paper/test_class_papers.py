@@ -17,9 +17,9 @@ from magview.drawing.captions import CAPTIONS
 from magview.practice.library import find_exercise
 from magview.spec.library import find_installation
 from magview.ui.paper.pdf import pdf_bytes, print_pdf
-from tests.classroom.test_worksheet import telling
+from tests.classroom.answers import telling
 from tests.counts import swept
-from tests.ui.paper.test_pdf import Pdf, bare
+from tests.ui.paper.pdf_reader import Pdf, bare
 
 EXERCISES = ("gap-wrong", "both-everything-wrong")
 

@@ -20,7 +20,7 @@ from magview.paper.blocks import (
     WriteLines,
 )
 from magview.ui.paper.pdf import PrintedPages, pdf_bytes
-from tests.ui.paper.test_pdf import Pdf, bare
+from tests.ui.paper.pdf_reader import Pdf, bare
 
 SQUARE = '<svg xmlns="http://www.w3.org/2000/svg" width="100" height="100"><rect width="90" height="90"/></svg>'
 

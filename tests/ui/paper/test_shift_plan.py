@@ -24,7 +24,7 @@ from magview.ui.kit import translation
 from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.counts import sampled
 from tests.magnetos import on_the_published_coupling
-from tests.ui.paper.test_pdf import Pdf, bare
+from tests.ui.paper.pdf_reader import Pdf, bare
 
 PUBLISHED = "19/20"
 

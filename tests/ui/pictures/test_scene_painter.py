@@ -21,7 +21,7 @@ from magview.ui.kit.theme import THEMES
 from magview.ui.pictures.scene_colours import scene_colours
 from magview.ui.pictures.scene_painter import ScenePainter
 from magview.ui.pictures.scene_words import SceneWords
-from tests.ui.kit.test_readable import contrast
+from tests.ui.kit.contrast import contrast
 from tests.ui.pictures.written import corner_boxes, words_in
 
 MAGNETOS = [find_magneto(name) for name in shipped_names("magnetos")]

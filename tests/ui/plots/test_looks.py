@@ -19,7 +19,7 @@ from magview.ui.kit.theme import THEMES
 from magview.ui.plots.adjustment_window import WindowSheet
 from tests.counts import sampled
 from tests.plot_windows import SHEETS, settle
-from tests.ui.kit.test_readable import contrast
+from tests.ui.kit.contrast import contrast
 
 ONE_OF_A_KIND = [name for name in shipped_names("installations") if not name.endswith("right")]
 
