@@ -109,3 +109,11 @@ def test_the_contributors_guide_is_a_map_whose_places_exist():
         assert (ROOT / "magview" / place).exists(), place
     for place in re.findall(r"`((?:tests|resources|magview|\.ci)/[\w/.-]+)`", guide):
         assert (ROOT / place).exists(), place
+
+
+def test_no_file_of_tests_is_imported():
+    """Helpers that several use have files of their own, so that a test can be moved or dropped by itself."""
+    asks = re.compile(r"^\s*from tests(?:\.\w+)*\.test_\w+ import|^\s*import tests\S*\.test_", re.MULTILINE)
+    assert asks.search("from tests.ui.test_x import y")
+    found = [path for path in ROOT.glob("tests/**/*.py") if asks.search(path.read_text(encoding="utf-8"))]
+    assert not found

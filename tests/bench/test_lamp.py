@@ -49,6 +49,7 @@ from magview.spec.base import SpecError
 from magview.spec.library import find_installation, shipped_names
 from tests.counts import examples
 from tests.magnetos import build
+from tests.wording import says
 
 INSTALLATIONS = {name: find_installation(name) for name in shipped_names("installations")}
 
@@ -137,7 +138,11 @@ def test_the_wrong_way_is_named_and_stops_the_plan():
     wrong = apply(state, ReadLamp("left", there - 6 * step))
     assert standing(wrong, "left") is Standing.CONTRADICTED and not may_plan(wrong, "left")
     words = standing_words(wrong, "left")
-    assert words.startswith("✗ Stop") and "the wrong way" in words and "3 teeth against rotation" in words
+    assert (
+        words.startswith("✗ Stop")
+        and "the wrong way" in words
+        and says("{count} teeth against rotation", count=3) in words
+    )
     # Typed anew with nothing done in between, it is judged as before.
     again = apply(wrong, ReadLamp("left", there + 0.3))
     assert standing(again, "left") is Standing.STANDS

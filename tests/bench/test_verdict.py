@@ -15,6 +15,7 @@ from magview.bench.verdict import blade_words, faults, judged_words, mark_words,
 from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
 from tests.magnetos import build, plain
+from tests.wording import says
 
 
 def bench(name, **condition):
@@ -33,12 +34,14 @@ def test_a_magneto_as_designed_has_no_fault(name):
 
 def test_the_plate_alone_puts_every_opening_out_and_leaves_the_gap():
     """3° at the 36 mm rim is 36·tan 3° = 1.9 mm beside the mark; 0.79 mm is allowed."""
-    assert found(apply(bench("seven-radial"), TurnBackplate(3.0))) == ["opening of every lobe"]
+    assert found(apply(bench("seven-radial"), TurnBackplate(3.0))) == [says("opening of every lobe")]
 
 
 def test_one_lobe_out_of_its_place_is_named():
     assert found(bench("seven-radial", lobe_angle_error_deg=(0.0, 2.0, 0.0, 0.0))) == ["opening of lobe 2"]
-    assert found(bench("seven-radial", lobe_angle_error_deg=(0.0, 2.0, 0.0, -2.0))) == ["opening of lobe 2, 4"]
+    assert found(bench("seven-radial", lobe_angle_error_deg=(0.0, 2.0, 0.0, -2.0))) == [
+        says("opening of lobe {lobes}", lobes="2, 4")
+    ]
 
 
 def test_one_lobe_too_high_has_its_gap_named_and_all_have_theirs_in_one():
@@ -69,11 +72,11 @@ def test_contacts_that_never_open_stay_closed_and_those_that_never_close_stay_op
     state = bench("seven-radial")
     assert never_words(readings(state)) == ""
     worn = apply(state, WearHeel(0.5))  # 0.81 mm of lift lost, of 0.58 mm there are
-    assert never_words(readings(worn), 2) == "never: they stay closed"
+    assert never_words(readings(worn), 2) == says("never: they stay closed")
     screw = state.magneto.contact_screw
     assert isinstance(screw, EccentricScrew)
     wide = state.magneto.model_copy(update={"contact_screw": screw.model_copy(update={"throw_mm": 2.0})})
-    assert never_words(readings(apply(new_bench(wide), TurnScrew(-60.0)))) == "never: they stay open"
+    assert never_words(readings(apply(new_bench(wide), TurnScrew(-60.0)))) == says("never: they stay open")
 
 
 def test_the_straightedges_side_of_the_mark():

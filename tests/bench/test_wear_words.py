@@ -17,6 +17,7 @@ from magview.physics.wear.prediction import WearRates, estimate_rates
 from magview.spec.language import lengths_in
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths
+from tests.wording import says
 
 LEVER = 27.5 / 17.0
 """Contact arm over heel arm of the seven-cylinder practice magneto."""
@@ -31,7 +32,9 @@ def bench():
 
 def test_without_wear_it_stays_as_it_is(bench):
     told = expectation_words(bench, WearRates(0.0), 100.0)
-    assert told == "After 100 h: opens at the E-gap, largest gap 0.229 mm; within limits."
+    assert told == says(
+        "After {hours} h: opens at the E-gap, largest gap {gap:length}; within limits.", hours=100, gap=0.229
+    )
     lengths_in("in")
     assert "largest gap 0.0090 in;" in expectation_words(bench, WearRates(0.0), 100.0)
 
@@ -55,7 +58,7 @@ def test_early_is_said_as_early(bench):
 
 def test_a_heel_worn_past_the_lobe_opens_no_more(bench):
     told = expectation_words(bench, WearRates(0.4), 100.0)
-    assert told == "After 100 h the contacts would not open and close any more."
+    assert told == says("After {hours} h the contacts would not open and close any more.", hours=100)
 
 
 def test_a_pip_is_what_the_blade_does_not_find(bench):
@@ -77,14 +80,18 @@ def test_the_first_limit_to_go_is_told_with_its_hours(bench):
 
 
 def test_nothing_wears_nothing_leaves(bench):
-    assert leaving_words(bench, WearRates(0.0)) == "At these rates nothing leaves its limits within 10000 h."
+    assert leaving_words(bench, WearRates(0.0)) == says(
+        "At these rates nothing leaves its limits within {hours:.0f} h.", hours=10000
+    )
     # A millionth of a millimetre in 100 h takes 10 000 h many times over.
     assert "nothing leaves" in leaving_words(bench, WearRates(1e-6))
 
 
 def test_a_setting_out_of_limits_is_to_be_set_first(bench):
     late = apply(bench, TurnBackplate(3.0))
-    assert leaving_words(late, WearRates(0.01)) == "Out of limits already: opens late. Set it first."
+    assert leaving_words(late, WearRates(0.01)) == says(
+        "Out of limits already: {limits}. Set it first.", limits="opens late"
+    )
     assert "opens early" in leaving_words(apply(bench, TurnBackplate(-3.0)), WearRates(0.01))
 
 
@@ -122,7 +129,7 @@ def test_on_the_engine_wear_is_told_in_crank_degrees_against_its_tolerance():
     assert float(found[2]) == pytest.approx(float(found[1]) / (7 / 8), abs=0.012)
     assert found[2] == found[3], "timed as wanted to begin with"
     tolerance = bench.engaged.installation.engine.timing_tolerance_deg
-    assert ("Out of the engine's tolerance." in told) == (float(found[3]) > tolerance)
+    assert (says("Out of the engine's tolerance.") in told) == (float(found[3]) > tolerance)
     assert "fires too late for the engine after" in leaving_words(bench, WearRates(0.005))
     assert "fires too early for the engine after" in leaving_words(bench, WearRates(0.0, 0.0, 0.005))
     early = expectation_words(bench, WearRates(0.0, 0.0, 0.02), 100.0)

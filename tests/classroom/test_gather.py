@@ -24,6 +24,7 @@ from magview.spec.files import parse_json
 from magview.spec.formats import READ, stem_of
 from tests.classroom.attempts import a_set, class_folder, done, handed
 from tests.practice.trainee import Trainee
+from tests.wording import says
 
 OF = a_set("gap-wrong", "pips", each_their_own=True, pupils=("Zoë", "Max", "Kim"))
 
@@ -196,7 +197,7 @@ def test_the_latest_counts_and_the_rest_is_explained(tmp_path):
     summary = summary_of(tmp_path)
     notes = {e.result.file: (e.counts, e.notes) for e in summary.entries}
     assert notes[late] == (True, ())
-    assert notes[early] == (False, ("there is a later attempt",))
+    assert notes[early] == (False, (says("there is a later attempt"),))
     (zoe,) = summary.pupils
     assert (zoe.percent, zoe.done, zoe.passed, zoe.missed) == (100.0, 1, 1, 0)
     assert summary.missing == ("Max", "Kim")

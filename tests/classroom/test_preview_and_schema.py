@@ -17,6 +17,7 @@ from magview.practice.library import find_exercise, shipped_exercises
 from magview.spec.library import resources
 from tests.classroom.attempts import a_set, done, handed
 from tests.counts import sampled
+from tests.wording import says
 
 
 def validator(kind):
@@ -80,7 +81,7 @@ def test_what_may_have_been_forgotten():
     bare = exercise.model_copy(update={"tray": Tray(lamp=True, straightedge="0.5 mm")})
     assert advice(bare) == ["Nothing on the tray can prove “largest gap within its limits”."]
     only_gap = exercise.model_copy(update={"goals": tuple(g for g in exercise.goals if g.goal == "gap")})
-    assert advice(only_gap) == ["No goal asks for “opens early or late”."]
+    assert advice(only_gap) == [says("No goal asks for “{fault}”.", fault="opens early or late")]
 
 
 @pytest.mark.parametrize("path", sorted((resources() / "lessons").glob("*.json")), ids=lambda path: path.stem)

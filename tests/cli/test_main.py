@@ -18,6 +18,7 @@ from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.spec.library import find_engine, find_magneto
 from tests.cli.told import run
+from tests.wording import says
 
 
 def test_readings_as_json_has_the_contracts_names_and_full_precision(capsys):
@@ -131,7 +132,7 @@ def test_shift_by_hand_and_by_installation_agree(capsys):
     assert code == 0
     assert json.loads(out)["moves"] == moves
     code, text, _ = run(capsys, "shift", "seven-radial-left", "--reads", "23")
-    assert "3 teeth with rotation (anticlockwise seen from the drive end)" in text
+    assert says("{move} (anticlockwise seen from the drive end)", move="3 teeth with rotation") in text
     for rotor in (
         360 / 17,
         360 / 18,

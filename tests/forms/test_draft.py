@@ -9,6 +9,7 @@ from magview.forms.draft import labelled, made
 from magview.practice.exercise import Exercise
 from magview.practice.library import find_exercise
 from magview.spec.base import SpecError
+from tests.wording import says
 
 
 def data_of(**changes):
@@ -26,7 +27,7 @@ def test_a_whole_form_makes_its_model():
     [
         ({"minutes": "soon"}, "“Minutes, a guide” is"),
         ({"name": ""}, "“Name” is"),
-        ({"level": 9}, "“Level, 1 to 5” is 9; it must be at most 5"),
+        ({"level": 9}, says("{field} is {found}; it must be at most {le:g}", field="“Level, 1 to 5”", found=9, le=5)),
         ({"goals": ()}, "“Goals” is"),
         ({"faults": ({"kind": "teeth", "size": (1.0, 2.0)},)}, "“Faults 1, Fault” is teeth, which needs"),
         ({"faults": ({"kind": "gap", "size": (0.1, 9.0)},)}, "“Faults 1”: “Size” of gap ends at 9"),

@@ -22,6 +22,7 @@ from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.fields import parts_of
 from magview.spec.magneto import Magneto
+from tests.wording import says
 
 FILES = [entry for model in (Magneto, Engine, Installation) for entry in entries_of(model).values()]
 STAGE_MODELS = [parts_of(Job.model_fields[name].annotation)[0] for name in STAGES]
@@ -122,6 +123,6 @@ def test_entries_are_read_with_their_unit_and_side(model, name, text, value):
 
 def test_unit_and_way_stand_in_the_label():
     assert unit_words(entry_of(AsFound, "mark_offset_mm"), inches=True) == "in, + late"
-    assert unit_words(entry_of(AsFound, "left_btdc_deg")) == "crank ° before top dead centre"
-    assert unit_words(entry_of(AsFound, "backplate_deg")) == "°, + with rotation"
-    assert allowed(entry_of(Fault, "chance")) == "Allowed: above 0 %, up to 100 %."
+    assert unit_words(entry_of(AsFound, "left_btdc_deg")) == says("crank ° before top dead centre")
+    assert unit_words(entry_of(AsFound, "backplate_deg")) == says("°, + with rotation")
+    assert allowed(entry_of(Fault, "chance")) == says("Allowed: above {low}, up to {high}.", low="0 %", high="100 %")

@@ -18,6 +18,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import dump_json, parse_json, validate, write_model
 from magview.spec.library import find_installation, find_magneto
 from tests.job.sheets import demo, safe, signed, signed_earlier
+from tests.wording import says
 
 
 def test_a_ground_run_is_not_done_before_the_switch_was_seen_to_stop_it():
@@ -86,7 +87,7 @@ def test_readings_without_a_limit_are_named_as_not_judged(tmp_path, capsys):
     blocks = document(job).blocks
     assert told in [b.text for b in blocks if isinstance(b, Paragraph)]
     cells = {row[0]: row[3] for b in blocks if isinstance(b, Table) and len(b.head) == 4 for row in b.rows}
-    assert cells["Drop, running on left"] == "no limit given, not judged"
+    assert cells["Drop, running on left"] == says("no limit given, not judged")
     assert csv_text(job).count("no limit given, not judged") == 3
     path = tmp_path / "a-job.json"
     write_model(path, signed(job))

@@ -28,6 +28,7 @@ from magview.spec.library import find_installation, shipped_names
 from tests.counts import examples
 from tests.job.sheets import demo, marked, safe, signed, signed_earlier
 from tests.magnetos import magnetos
+from tests.wording import says
 
 SHIPPED = tuple(shipped_names("installations"))
 OPEN_MM = 1e-6
@@ -121,9 +122,9 @@ def test_the_tooth_shift_refuses_to_judge_by_a_reading_of_before_and_says_what_i
     with pytest.raises(SpecError, match="the lamp read again, which should now say " + should):
         judge.finish(job, "tooth_shift")
     (row,) = [r for r in rows(job) if (r.stage, r.field) == ("tooth_shift", "reads_btdc_deg")]
-    assert row.verdict == "OUT OF DATE, NOT JUDGED"
+    assert row.verdict == says("OUT OF DATE, NOT JUDGED")
     assert not [v for v in judge.verdicts(job) if (v.stage, v.field) == ("tooth_shift", "reads_btdc_deg")]
-    assert "OUT OF DATE, NOT JUDGED" in csv_text(job)
+    assert says("OUT OF DATE, NOT JUDGED") in csv_text(job)
     (told, *_) = status.doubts(job, "tooth_shift")
     assert should in told and "earlier than as found" in told and "before any tooth is moved" in told
     assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(job).blocks)

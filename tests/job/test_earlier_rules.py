@@ -17,6 +17,7 @@ from magview.job.signing import sign
 from magview.paper.blocks import Heading, Paragraph
 from magview.spec.files import dump_json, write_model
 from tests.job.sheets import demo, signed_earlier
+from tests.wording import says
 
 NEW = {
     "cautions": ("place", "fuel_off", "mixture_cut_off", "throttle_closed", "hanging_leads_clear", "nobody_in_arc"),
@@ -91,7 +92,7 @@ def test_changed_or_signed_anew_it_is_held_to_the_present_rules():
     assert earlier_rules(job) == () and status.earlier(job) == ()
     assert len(judge.progress(job).missing) == 6
     unsafe = change_in(old(cautions={"state": "skipped", "reason": "x"}), "remarks", text="once more")
-    assert any("it was skipped, which is not allowed" in words for words in judge.progress(unsafe).missing)
+    assert any(says("it was skipped, which is not allowed") in words for words in judge.progress(unsafe).missing)
     assert any("“Make safe”" in words for words in status.dangers(unsafe))
     new = sign(demo(), "A. Person", "X-1", "2026-11-25")
     assert new.signature.rules == 2 and earlier_rules(new) == () and "Signed under" not in dump_json(new)

@@ -21,6 +21,7 @@ from magview.spec.engine import Engine
 from magview.spec.files import dump_json, parse_json, validate, write_model
 from magview.spec.library import find_engine, find_installation
 from tests.job.sheets import demo, html_text, safe, signed
+from tests.wording import says
 
 
 def run(**fields: object) -> Job:
@@ -79,7 +80,7 @@ def test_without_limits_a_drop_of_nothing_still_warns_and_others_are_not_called_
     assert len(status.dangers(job)) == 1
     shown = {r[0]: r[2:] for b in document(job).blocks if isinstance(b, Table) and len(b.head) == 4 for r in b.rows}
     assert shown["Drop, running on left"] == ("above 0 rpm", "OUT OF LIMITS")
-    assert shown["Drop, running on right"] == ("", "no limit given, not judged")
+    assert shown["Drop, running on right"] == ("", says("no limit given, not judged"))
 
 
 def test_a_single_magneto_has_no_drop_to_warn_of():
@@ -95,11 +96,11 @@ def test_smooth_or_rough_is_asked_and_points_to_its_cause():
     rough = run(runs_left="rough")
     assert out(rough) == ["runs_left"]
     assert status.follows(rough, "ground_run") == (
-        "On left it runs rough: that points to a plug or its lead. Look there first.",
+        says("On {side} it runs rough: that points to a plug or its lead. Look there first.", side="left"),
     )
     late = run(drop_left_rpm=130.0, drop_right_rpm=100.0)
     assert status.follows(late, "ground_run") == (
-        "On left the drop is large and smooth: that points to late timing.",
+        says("On {side} the drop is large and smooth: that points to late timing.", side="left"),
     )
     assert status.follows(run(), "ground_run") == ()
     assert any(isinstance(b, Paragraph) and "points to late timing" in b.text for b in document(late).blocks)

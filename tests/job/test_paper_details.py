@@ -17,6 +17,7 @@ from magview.job.document import document
 from magview.job.sheet import change_in, new_job
 from magview.paper.blocks import Heading, Pictures
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from tests.wording import says
 
 
 def set_sheet(*stages):
@@ -30,9 +31,9 @@ def set_sheet(*stages):
 @pytest.mark.parametrize(
     ("stages", "words"),
     [
-        (("as_found",), "As found: breaker end, contacts just opening"),
-        (("internal_timing",), "As left: breaker end, contacts just opening"),
-        (("as_found", "internal_timing"), "As found and as left: breaker end, contacts just opening"),
+        (("as_found",), says("As found: breaker end, contacts just opening")),
+        (("internal_timing",), says("As left: breaker end, contacts just opening")),
+        (("as_found", "internal_timing"), says("As found and as left: breaker end, contacts just opening")),
     ],
 )
 def test_the_heading_names_the_drawings_there_are(stages, words):

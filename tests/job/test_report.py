@@ -18,6 +18,7 @@ from magview.job.readings import csv_text, json_text, rows
 from magview.job.sheet import CAUTIONS, STAGES, change, change_in, new_job, title_of
 from tests.job.sheets import demo, fires, html_text, of_magneto
 from tests.paper.html_reader import HtmlReader
+from tests.wording import says
 
 
 def test_every_reading_of_the_job_is_on_the_page():
@@ -82,8 +83,8 @@ def test_free_text_is_text():
 def test_verdicts_on_the_page_are_those_of_the_limits():
     job = demo()
     page = HtmlReader(html_text(job)).text
-    assert "Finished; as left, all readings that have limits are within them." in page
-    assert "OUT OF LIMITS" not in page and "found out of limits" in page
+    assert says("Finished; as left, all readings that have limits are within them.") in page
+    assert "OUT OF LIMITS" not in page and says("found out of limits") in page
     bad = change_in(job, "internal_timing", gap_mm=job.limits.gap_high_mm + 0.06)
     bad = change_in(bad, "ground_run", drop_right_rpm=130.0)
     page = HtmlReader(html_text(bad)).text
@@ -129,7 +130,7 @@ def test_csv_reads_back_to_the_last_bit():
     assert by["cautions", "plugs_out"]["value"] == "true"
     assert by["tooth_shift", "moved_disc_teeth"]["value"] == str(job.tooth_shift.moved_disc_teeth)
     assert float(by["lobes", "lobes[3].dwell_deg"]["value"]) == job.lobes.lobes[3].dwell_deg
-    assert by["as_found", "left_btdc_deg"]["verdict"] == "found out of limits"
+    assert by["as_found", "left_btdc_deg"]["verdict"] == says("found out of limits")
     assert csv_text(job).count("\r\n") == len(lines) + 1
 
 
@@ -161,7 +162,7 @@ def test_earlier_sheets_are_drawn_with_their_drift():
         [of_magneto(100.0, None, 0.25, day="2025-01-01"), of_magneto(200.0, 0.23, 0.25, day="2026-01-01")]
     )
     page = HtmlReader(html_text(of_magneto(200.0, 0.23, 0.25), "a4", drift))
-    assert "Earlier sheets of this magneto" in page.text and "2025-01-01" in page.text
+    assert says("Earlier sheets of this magneto") in page.text and "2025-01-01" in page.text
     assert sum(tag == "svg" for tag, _ in page.tags) == 2
 
 

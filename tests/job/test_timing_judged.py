@@ -11,6 +11,7 @@ from magview.job.sheet import change, change_in
 from magview.paper.blocks import Paragraph
 from tests.job.sheets import demo, marked, safe, signed
 from tests.magnetos import on_the_published_coupling
+from tests.wording import says
 
 
 def sheet(**shift):
@@ -49,7 +50,7 @@ def test_without_a_limit_nothing_is_judged_by_what_is_wanted():
 def test_a_timing_wanted_outside_the_limits_is_remarked_on():
     job = sheet(wanted_btdc_deg=22.0)
     (told,) = status.doubts(job, "tooth_shift")
-    assert "22.00° before top dead centre" in told and "24.00° to 26.00°" in told
+    assert says("{angle:deg} before top dead centre", angle=22.0) in told and "24.00° to 26.00°" in told
     framed = [b.text for b in document(job).blocks if isinstance(b, Paragraph) and b.kind == "warning"]
     assert f"TO BE CLEARED UP: {told}" in framed
     for within in (24.0, 25.0, 26.0, None):
@@ -110,7 +111,7 @@ def test_teeth_and_readings_that_contradict_each_other_are_not_plainly_done(i, j
     assert told.startswith("Teeth and readings contradict each other")
     assert f"to {abs(22 + (i / 19 + j / 20) * 360 / 0.875):.2f}°" in told
     done = judge.finish(job, "tooth_shift")
-    assert "1 point to be cleared up" in status.state_of(done, "tooth_shift")
+    assert says("{count} point to be cleared up", count=1) in status.state_of(done, "tooth_shift")
     assert judge.progress(done).doubtful == ("tooth_shift",)
     assert any(isinstance(b, Paragraph) and b.kind == "warning" and told in b.text for b in document(done).blocks)
     # Where the coupling is not known, nothing can be said.

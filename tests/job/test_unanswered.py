@@ -16,6 +16,7 @@ from magview.job.sheet import change_in, new_job, signature_holds
 from magview.paper.blocks import Table
 from magview.spec.files import dump_json
 from tests.job.sheets import demo, signed_earlier
+from tests.wording import says
 
 
 def printed(job, label: str) -> str:
@@ -27,10 +28,10 @@ def printed(job, label: str) -> str:
 @pytest.mark.parametrize(
     ("stage", "field", "label"),
     [
-        ("cautions", "wheels_chocked", "Wheels chocked, or aircraft tied down"),
+        ("cautions", "wheels_chocked", says("Wheels chocked, or aircraft tied down")),
         ("closing", "safety_wired", "Safety wire fitted"),
         ("marks", "disc_marked", "Disc marked"),
-        ("internal_timing", "read_after_tightening", "Read again after tightening"),
+        ("internal_timing", "read_after_tightening", says("Read again after tightening")),
     ],
 )
 def test_yes_no_and_nothing_are_three_things(stage, field, label):

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from magview.physics.engine.crank import true_tdc_from_stops
 from tests.journeys.hands_on_window import WindowHands
 from tests.journeys.window_trainee import WindowTrainee
+from tests.wording import says
 
 
 @pytest.mark.parametrize("name", ["creeping-screw", "several-teeth-out"])
@@ -18,7 +19,7 @@ def test_an_exercise_is_solved_to_full_marks_at_the_window(open_practice, name):
     WindowTrainee(window).work()
     QApplication.processEvents()
     told = window.debrief.told
-    assert window.debrief.verdict.text() == "Passed with 100 %."
+    assert window.debrief.verdict.text() == says("Passed with {percent} %.", percent=100)
     assert all(row.full for row in told.marking.rows) and not told.marking.dangers
 
 

@@ -27,6 +27,7 @@ from magview.spec.files import dump_json, read_engine, read_installation, read_m
 from magview.spec.library import find_engine, find_installation, find_magneto, resources, shipped_names
 from tests.magnetos import on_the_published_coupling
 from tests.physics.trials.plates import plate_at
+from tests.wording import says
 
 SHIPPED = [(kind, name) for kind in KINDS for name in shipped_names(f"{kind}s")]
 READERS = {"magneto": read_magneto, "engine": read_engine}
@@ -248,13 +249,13 @@ def test_every_limit_told_is_the_published_schemas(kind):
 @pytest.mark.parametrize(
     ("kind", "path", "words"),
     [
-        ("magneto", "e_gap_deg", "Allowed: between 0° and 90°, neither included."),
-        ("engine", "timing_tolerance_deg", "Allowed: above 0°, up to 30°."),
-        ("magneto", "cam.lobe_peaks_deg", "Allowed: 0° and more, below 360°."),
+        ("magneto", "e_gap_deg", says("Allowed: between {low} and {high}, neither included.", low="0°", high="90°")),
+        ("engine", "timing_tolerance_deg", says("Allowed: above {low}, up to {high}.", low="0°", high="30°")),
+        ("magneto", "cam.lobe_peaks_deg", says("Allowed: {low} and more, below {high}.", low="0°", high="360°")),
         ("magneto", "poles", "Allowed: 2 to 12."),
-        ("magneto", "condition.heel_wear_mm", "Allowed: 0 mm to 10 mm."),
-        ("magneto", "condition.lobe_lift_error_mm", "Allowed: -10 mm to 10 mm."),
-        ("magneto", "electrical.inductance_h", "Allowed: 0.000001 H to 10 H."),
+        ("magneto", "condition.heel_wear_mm", says("Allowed: {low} to {high}.", low="0 mm", high="10 mm")),
+        ("magneto", "condition.lobe_lift_error_mm", says("Allowed: {low} to {high}.", low="-10 mm", high="10 mm")),
+        ("magneto", "electrical.inductance_h", says("Allowed: {low} to {high}.", low="0.000001 H", high="10 H")),
         ("magneto", "name", ""),
         ("magneto", "contact_screw.range_deg[0]", ""),  # ten turns either way is no limit that anybody meets
     ],
@@ -266,7 +267,7 @@ def test_limits_are_told_as_people_write_them(kind, path, words):
 
 def test_limits_are_told_in_inches_where_inches_are_shown():
     entry = entries("magneto")["condition.heel_wear_mm"]
-    assert allowed(entry, inches=True) == "Allowed: 0 in to 0.3937 in."
+    assert allowed(entry, inches=True) == says("Allowed: {low} to {high}.", low="0 in", high="0.3937 in")
 
 
 def test_a_value_is_shown_as_it_is_typed_and_known_for_the_same_again():
@@ -478,7 +479,7 @@ def test_trials_bend_a_traced_lift_too():
     assert draft.values["cam.profile.contact_lift_mm"] == pytest.approx(item.cam.profile.contact_lift_mm, rel=0.02)
     assert draft.notes["cam.profile.angle_deg"] == Note("measured", "4 trials on the bench")
     one = with_trials(own, trials[:1])
-    assert one.notes["cam.profile.angle_deg"].text == "one trial on the bench"
+    assert one.notes["cam.profile.angle_deg"].text == says("one trial on the bench")
 
 
 def test_trials_that_cannot_be_used_are_refused_in_one_sentence():

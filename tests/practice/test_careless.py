@@ -20,6 +20,7 @@ from magview.practice.marking import Marking, MarkingRow, mark
 from magview.practice.screen_words import live_words
 from magview.practice.state import SAFE_THINGS, true_circuit, true_firing_deg, true_readings
 from tests.practice.trainee import Trainee
+from tests.wording import says
 
 SEEDS = range(8)
 
@@ -383,7 +384,7 @@ class TimesByLampAlone(Trainee):
 @pytest.mark.parametrize("seed", SEEDS)
 def test_the_wrong_stroke_is_still_wrong(seed):
     timing = row(marked(TimesByLampAlone(find_exercise("wrong-stroke"), seed)), "timed")
-    assert timing.got == 0.0 and "on the wrong stroke" in timing.evidence
+    assert timing.got == 0.0 and says("on the wrong stroke") in timing.evidence
 
 
 # ---------------------------------------------------------------------- luck, and diligence

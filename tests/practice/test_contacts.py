@@ -24,6 +24,7 @@ from magview.spec.base import SpecError
 from magview.spec.files import dump_json, validate
 from magview.spec.library import find_installation, find_magneto, resources
 from tests.practice.graded import LEAVE, LOOK, done, exercise, with_grade
+from tests.wording import says
 
 
 def acted(practice: Practice, *acts: do.Act) -> Practice:
@@ -162,7 +163,7 @@ def test_each_light_shows_the_opening_by_its_kind(kind):
     on = exercise(tray={"lamp": True, "lamp_kind": kind})
     room = acted(begin(on, 3), do.ConnectLamp(True))
     if kind == "plain":
-        assert acted(room, do.TurnUntil("lamp")).said.plain == "light all the way round"
+        assert acted(room, do.TurnUntil("lamp")).said.plain == says("light all the way round")
         assert instruments.shows_open(room) is None
         room = acted(room, do.TakeCoilOff(True))
     burns = {"open": "light", "closed": "dark", "buzzer": "buzzes high", "plain": "dark"}
@@ -208,7 +209,7 @@ CLOSED: dict[str, tuple[do.Act, ...]] = {
 def test_closed_up_whole_counts_whole():
     acts = [act for acts in CLOSED.values() for act in acts]
     row = mark(done(on_engine(), *OPENED, *acts)).rows[0]
-    assert row.full and row.evidence == "Everything is closed up."
+    assert row.full and row.evidence == says("Everything is closed up.")
 
 
 @pytest.mark.parametrize("left_out", CLOSED)

@@ -23,6 +23,7 @@ from magview.practice.state import true_firing_deg, true_readings, view
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation
 from tests.practice.trainee import Trainee
+from tests.wording import says
 
 
 def test_until_it_is_handed_in_nothing_is_told():
@@ -178,7 +179,7 @@ def told_at_once(name: str) -> dict[str, tuple[str, str, str]]:
 def test_which_magneto_is_said_only_where_there_are_two():
     one, two = told_at_once("gap-wrong"), told_at_once("both-everything-wrong")
     assert not any("magneto" in what for what in one)
-    assert {"Largest gap", "Opening from the mark", "Switch lead"} <= set(one)
+    assert {"Largest gap", says("Opening from the mark"), "Switch lead"} <= set(one)
     assert {"Largest gap, the left magneto", "Largest gap, the right magneto"} <= set(two)
 
 
@@ -219,7 +220,7 @@ def test_the_low_lobes_cylinders_are_told(installation, lobe):
     order = item.engine.firing_order
     fired = fired_by(lobe, len(item.magneto.cam.lobe_peaks_deg), order)
     if len(fired) == len(order):
-        assert told.as_found == "every cylinder in turn"
+        assert told.as_found == says("every cylinder in turn")
     elif len(fired) == 1:
         assert told.as_found == f"cylinder {fired[0]} alone"
     else:
@@ -229,7 +230,7 @@ def test_the_low_lobes_cylinders_are_told(installation, lobe):
 def test_one_lobe_low_says_that_its_lobe_fires_every_cylinder():
     told = told_at_once("one-lobe-low")
     (what,) = (what for what in told if what.startswith("Low lobe"))
-    assert told[what] == ("every cylinder in turn", "every cylinder in turn", "–")
+    assert told[what] == (says("every cylinder in turn"), says("every cylinder in turn"), "–")
     assert not any(what.startswith("Low lobe") for what in told_at_once("gap-wrong"))
 
 

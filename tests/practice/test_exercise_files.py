@@ -18,6 +18,7 @@ from magview.practice.state import true_readings, view
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, write_model
 from magview.spec.library import resources
+from tests.wording import says
 
 
 def plain(name: str = "several-teeth-out") -> dict:
@@ -50,7 +51,7 @@ def test_shipped_exercises_survive_writing_and_read_well(name, tmp_path):
     ("change", "says"),
     [
         ({"format": "magview-exercise/2"}, "a newer magview wrote it"),
-        ({"level": 6}, "level is 6; it must be at most 5"),
+        ({"level": 6}, says("{field} is {found}; it must be at most {le:g}", field="level", found=6, le=5)),
         ({"tray": {"lump": True}}, "did you mean lamp?"),
         ({"goals": []}, "goals"),
         ({"installation": None}, "an exercise has one of the two"),

@@ -18,6 +18,7 @@ from magview.practice.faults import begin
 from magview.practice.library import find_exercise
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
+from tests.wording import says
 
 
 def room(name: str, seed: int = 1, **start: object) -> Practice:
@@ -55,8 +56,12 @@ def test_straightedge_reads_whole_divisions_of_the_rim_with_parallax(away, eye):
 def test_half_millimetre_marks_and_what_is_out_of_sight():
     practice = replace(room("when-do-they-open"), edge_laid=True, eye_deg=0.0)
     # 32 mm rim: 2° are 1.117 mm, which is two divisions of half a millimetre.
-    assert instruments.straightedge(rotor_at(practice, 15.0)).text == "1 mm past the mark (mark 1)"
-    assert instruments.straightedge(rotor_at(practice, 193.0)).text == "in line with the mark (mark 2)"
+    assert instruments.straightedge(rotor_at(practice, 15.0)).text == says(
+        "{size} {unit} past the mark (mark {mark})", size=1, unit="mm", mark=1
+    )
+    assert instruments.straightedge(rotor_at(practice, 193.0)).text == says(
+        "in line with the mark (mark {mark})", mark=2
+    )
     assert instruments.straightedge(rotor_at(practice, 13.0 + 80.0)).value is None
     assert instruments.straightedge(replace(practice, edge_laid=False)).text == "not laid on"
 

@@ -21,6 +21,7 @@ from magview.practice.screen_words import hidden_parts, seen
 from magview.practice.words import act_words
 from tests.practice.trainee import Trainee
 from tests.secrets_of import secrets
+from tests.wording import says
 
 NUMBER = re.compile(r"\d+(?:\.\d+)?")
 
@@ -84,9 +85,9 @@ def test_what_tightening_carries_along_and_what_slips_unseen_is_not_told():
     told = seen(apply(apply(practice, do.TurnScrew(2.0)), bench.TightenLock(True)))
     assert told.screw == "turned +2° since you came (closer)"
     back = apply(begin(find_exercise("a-step-or-two-out"), 1), do.Nuts(False))
-    assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == "no marks to count by"
+    assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == says("no marks to count by")
     marked = apply(apply(back, bench.PaintMarks()), do.MoveTooth("magneto", 1))
-    assert seen(marked).teeth == "by the marks: magneto flange +1, disc +0 teeth"
+    assert seen(marked).teeth == says("by the marks: magneto flange {i:+d}, disc {j:+d} teeth", i=1, j=0)
 
 
 def test_the_picture_hides_the_scales_and_what_is_not_there():

@@ -28,6 +28,7 @@ from magview.practice.screen_words import seen
 from magview.practice.state import Practice
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Magneto
+from tests.wording import says
 
 DIVISION_MM = 0.5
 EDGE_ABOVE_RIM_MM = 2.0
@@ -132,7 +133,7 @@ def test_an_eye_ahead_reads_short(magneto, eye_deg, cam_deg):
     assert (far is None) == (abs(eye_deg) <= 5.0)
     ahead = 0.0 if far is None else math.copysign(abs(eye_deg), 1 if far[2] == "ahead with" else -1)
     if far is None:
-        assert where == "square over the edge"
+        assert where == says("square over the edge")
         return
     edge = np.array([magneto.marks.radius_mm * math.tan(math.radians(cam_deg)), EDGE_ABOVE_RIM_MM])
     eye = edge + 250.0 * np.array([math.sin(math.radians(ahead)), math.cos(math.radians(ahead))])

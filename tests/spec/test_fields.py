@@ -18,6 +18,7 @@ from magview.practice.exercise_parts import FAULTS
 from magview.spec.engine import Engine
 from magview.spec.fields import Sign, about
 from magview.spec.magneto import Magneto
+from tests.wording import says
 
 SCHEMAS = {kind: of_job.schema(kind) for kind in of_job.MODELS} | {
     kind: of_class.schema(kind) for kind in of_class.MODELS
@@ -45,14 +46,14 @@ def test_a_field_says_its_unit_sign_bounds_and_whether_it_may_be_left_out():
     assert plate.optional and plate.bounds == {"ge": -3600.0, "le": 3600.0}
     assert about(ToothShift, "moved_disc_teeth").quantity.unit == "teeth"
     assert about(Cautions, "place").choices == (
-        ("engine", "on its engine"), ("bench", "on a bench, off its engine"))  # fmt: skip
+        ("engine", "on its engine"), ("bench", says("on a bench, off its engine")))  # fmt: skip
 
 
 def test_both_ends_of_a_range_have_labels_of_their_own():
     low, high = about(Magneto, "gap_limits_mm").ends
     assert (low.label, high.label) == ("Smallest gap allowed", "Largest gap allowed")
-    assert entries_of(Engine)["drop_rpm[1]"].label == "Largest drop on one magneto"
-    assert entries_of(Magneto)["contact_screw.lead_mm"].label == "Lead of the thread"
+    assert entries_of(Engine)["drop_rpm[1]"].label == says("Largest drop on one magneto")
+    assert entries_of(Magneto)["contact_screw.lead_mm"].label == says("Lead of the thread")
 
 
 def test_the_outermost_annotation_counts():

@@ -30,6 +30,7 @@ from magview.spec.magneto import Magneto
 from tests.counts import examples
 from tests.magnetos import magnetos, plain
 from tests.spec.sentences import check_sentence
+from tests.wording import says
 
 READERS = {"magnetos": read_magneto, "engines": read_engine, "installations": read_installation}
 SHIPPED = [(kind, name) for kind in READERS for name in shipped_names(kind)]
@@ -222,7 +223,9 @@ def test_a_full_size_file_of_rubbish_is_refused(tmp_path, make):
 
 def test_a_list_too_long_for_any_file_is_refused_before_each_value_is(tmp_path):
     data = {**plain(), "condition": {"lobe_angle_error_deg": [""] * 400_000}}
-    assert "holds a list of 400000 values; at most 25000 are read" in refusal(given_data(tmp_path, data))
+    assert says("holds a list of {count} values; at most {most} are read", count=400000, most=25000) in refusal(
+        given_data(tmp_path, data)
+    )
     profile = {"kind": "measured", "angle_deg": [0.0] * 20_001, "contact_lift_mm": [0.0] * 9}
     data = {**plain(), "cam": {**plain()["cam"], "profile": profile}}
     assert "cam.profile.angle_deg" in refusal(given_data(tmp_path, data))
@@ -458,7 +461,10 @@ def test_what_a_program_hands_over_is_refused_in_a_sentence_though_it_is_no_json
 @pytest.mark.parametrize(
     ("changes", "told"),
     [
-        ({"arrangement": "inline"}, "articulation is for a radial engine; this one is inline"),
+        (
+            {"arrangement": "inline"},
+            says("articulation is for a radial engine; this one is {arrangement}", arrangement="inline"),
+        ),
         ({"cylinders": 5, "firing_order": [1, 3, 5, 2, 4]}, "articulation.master_cylinder is 7; the engine has 5"),
     ],
 )

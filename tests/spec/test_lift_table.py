@@ -10,6 +10,7 @@ from hypothesis import strategies as st
 from magview.spec.base import SpecError
 from magview.spec.lift_table import MAX_BYTES, MAX_ROWS, LiftTable, parse_lift_table, read_lift_table
 from tests.counts import examples
+from tests.wording import says
 
 ROWS = [(-4.0, 0.0), (-2.5, 0.125), (0.0, 0.5), (2.5, 0.125), (4.0, 0.0)]
 ANGLES, READINGS = tuple(a for a, _ in ROWS), tuple(s for _, s in ROWS)
@@ -121,8 +122,24 @@ def test_commas_that_may_be_either_are_asked_about():
         ("1;2\n" * 4, "has 4 rows of numbers; it must have at least 5"),
         ("1;2\n" * 3 + "1;abc\n" + "1;2\n" * 9, "line 4: “1;abc” is not a row of numbers"),
         ("1;2\n" * 9 + "average;7\n", "line 10: “average;7” is not a row of numbers"),
-        ("1;2\n" * 5 + "1;\n", "line 6 has no reading in column 2 (columns separated by semicolon)"),
-        ("1\n" * 6, "line 1 has no reading in column 2 (columns separated by space)"),
+        (
+            "1;2\n" * 5 + "1;\n",
+            says(
+                "{where} has no reading in column {column} (columns separated by {separator})",
+                where="line 6",
+                column=2,
+                separator="semicolon",
+            ),
+        ),
+        (
+            "1\n" * 6,
+            says(
+                "{where} has no reading in column {column} (columns separated by {separator})",
+                where="line 1",
+                column=2,
+                separator="space",
+            ),
+        ),
         (";2\n" * 6, "line 1 has no angle in column 1"),
         ("1;2.3.4\n" * 6, "line 1: “2.3.4” is not a number"),
         ("1;2-3\n" * 6, "line 1: “2-3” is not a number"),

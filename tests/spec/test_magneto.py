@@ -11,6 +11,7 @@ from magview.physics.cam.breaker import lift_curve
 from magview.spec.base import SpecError
 from magview.spec.cam import Cam, LawProfile, MeasuredProfile, lobe_overlap
 from tests.magnetos import build, magnetos, plain
+from tests.wording import says
 
 MEASURED = {
     "kind": "measured",
@@ -36,8 +37,14 @@ def measured(**changes) -> dict:
     ("changes", "told"),
     [
         (part("cam", lobe_peaks_deg=(10.0, 100.0)), "lobe_peaks_deg begins with 10; it must begin with 0"),
-        (part("cam", lobe_peaks_deg=(0.0, 180.0, 90.0)), "lobe_peaks_deg goes from 180 to 90; it must increase"),
-        (part("cam", lobe_peaks_deg=(0.0, 90.0, 90.0)), "lobe_peaks_deg goes from 90 to 90; it must increase"),
+        (
+            part("cam", lobe_peaks_deg=(0.0, 180.0, 90.0)),
+            says("lobe_peaks_deg goes from {before:g} to {after:g}; it must increase", before=180, after=90),
+        ),
+        (
+            part("cam", lobe_peaks_deg=(0.0, 90.0, 90.0)),
+            says("lobe_peaks_deg goes from {before:g} to {after:g}; it must increase", before=90, after=90),
+        ),
         (part("cam", lobe_peaks_deg=(0.0, 90.0, 360.0)), "it must be below 360"),
         (part("cam", lobe_peaks_deg=()), "at least 1 values"),
         (
@@ -64,11 +71,19 @@ def measured(**changes) -> dict:
         (part("designed_setting", backplate_deg=8.5), "must lie in backplate.range_deg, [-8, 8]"),
         (
             part("backplate", range_deg=(3.0, 3.0)),
-            "backplate.range_deg is [3, 3]; the first must be below the second",
+            says(
+                "{field} is [{low:g}, {high:g}]; the first must be below the second",
+                field="backplate.range_deg",
+                low=3,
+                high=3,
+            ),
         ),
-        (part("contact_screw", range_deg=(5.0, 60.0)), "contact_screw.range_deg is [5, 60]; it must contain 0"),
+        (
+            part("contact_screw", range_deg=(5.0, 60.0)),
+            says("contact_screw.range_deg is [{low:g}, {high:g}]; it must contain 0", low=5, high=60),
+        ),
         ({"gap_limits_mm": (0.3, 0.3)}, "gap_limits_mm is [0.3, 0.3]"),
-        ({"poles": 0}, "poles is 0; it must be at least 2"),
+        ({"poles": 0}, says("{field} is {found}; it must be at least {ge:g}", field="poles", found=0, ge=2)),
         ({"condition": {"lobe_angle_error_deg": (0.1,)}}, "has 1 values; it must have one for each of the 4 lobes"),
         ({"condition": {"lobe_lift_error_mm": (0.0,) * 5}}, "has 5 values; it must have one for each of the 4 lobes"),
         ({"condition": {"lobe_lift_error_mm": (0.0, 0.0, -0.7, 0.0)}}, "takes -0.7 mm off lobe 3, which has only"),
@@ -83,7 +98,7 @@ def measured(**changes) -> dict:
         (measured(angle_deg=(-30.0, -20.0, -10.0, 0.0, 10.0)), "angle_deg has 5 values and contact_lift_mm 7"),
         (
             measured(angle_deg=(-30.0, -20.0, -10.0, 0.0, 0.0, 20.0, 30.0)),
-            "angle_deg goes from 0 to 0; it must increase",
+            says("angle_deg goes from {before:g} to {after:g}; it must increase", before=0, after=0),
         ),
         (measured(contact_lift_mm=(0.1, 0.1, 0.3, 0.5, 0.3, 0.1, 0.0)), "must begin and end with 0"),
         (measured(contact_lift_mm=(0.0,) * 7), "never rises"),

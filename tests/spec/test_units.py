@@ -23,6 +23,7 @@ from magview.spec.parse import (
     parse_sided,
 )
 from magview.spec.units import digits_beside, length_digits
+from tests.wording import says
 
 INCH = Fraction(254, 10)
 
@@ -74,7 +75,7 @@ def test_a_given_unit_beats_the_default():
 @pytest.mark.parametrize(
     ("text", "told"),
     [
-        ("5 cm", "“cm” is not a unit of length: use mm, in"),
+        ("5 cm", says("“{unit}” is not a unit of length: use {known}", unit="cm", known="mm, in")),
         ("5 furlongs", "“furlongs” is not a unit of length"),
         ("5 °", "“°” is not a unit of length"),
         ("mm", "is not a length"),

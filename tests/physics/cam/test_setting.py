@@ -15,6 +15,7 @@ from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Condition, Magneto
 from tests.counts import examples
 from tests.magnetos import build, magnetos, plain
+from tests.wording import says
 
 few = settings(max_examples=examples(60), deadline=None)
 shares = st.floats(0.0, 1.0)
@@ -341,7 +342,7 @@ def test_no_gap_is_offered_where_the_whole_slot_misses_the_flank(lobes_moved_deg
     for wanted in (0.0, 0.1, 0.4):
         found = timing.adjust(wanted)
         assert not found.reachable and np.isnan(found.nearest_gap_mm)
-        assert "no gap within reach opens at the E-gap" in found.reason
+        assert says("no gap within reach opens at the E-gap") in found.reason
 
 
 @pytest.mark.parametrize("profile", ["law", "measured"])

@@ -27,6 +27,7 @@ from magview.physics.uncertainty.setting_uncertainty import (
 )
 from magview.spec.library import find_installation, find_magneto, shipped_names
 from tests.magnetos import build, in_thousandths, on_the_published_coupling
+from tests.wording import says
 
 INTERNAL_ROLES = ("rule", "straightedge", "blade", "feel", "opening", "rotor turning", "lead-in", "tightening")
 ENGINE_ROLES = ("disc", "opening", "crank turning", "lead-in")
@@ -177,7 +178,7 @@ def test_rule_s_share_is_plane_trigonometry(name):
     half_deg = math.degrees(25.4 / 64 / magneto.marks.radius_mm) / magneto.cam.turns_per_rotor_turn
     assert error.linear.standard_uncertainty == pytest.approx(half_deg / math.sqrt(3), rel=1e-4)
     assert error.matters_most.share == pytest.approx(1.0)
-    assert error.matters_most.input.name == "straightedge from the mark"
+    assert error.matters_most.input.name == says("straightedge from the mark")
     assert "rule to thirty-seconds" in error.matters_most.input.source
 
 
@@ -187,7 +188,10 @@ def test_straightedge_and_rule_err_the_same_way():
     opening = judge_linear(internal_measurement(magneto, InternalReadings(0.0, 0.2159)))[0]
     slope = math.degrees(1 / magneto.marks.radius_mm) / magneto.cam.turns_per_rotor_turn
     rule, straightedge = opening.linear.budget[:2]
-    assert (rule.input.name, straightedge.input.name) == ("straightedge from the mark", "straightedge along the step")
+    assert (rule.input.name, straightedge.input.name) == (
+        says("straightedge from the mark"),
+        says("straightedge along the step"),
+    )
     assert (rule.sensitivity, straightedge.sensitivity) == pytest.approx((slope, slope), rel=1e-4)
 
 

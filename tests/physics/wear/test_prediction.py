@@ -24,6 +24,7 @@ from magview.physics.wear.prediction import (
 from magview.spec.library import find_magneto
 from tests.counts import examples, sampled
 from tests.magnetos import build, magnetos
+from tests.wording import says
 
 few = settings(max_examples=examples(40), deadline=None)
 RATES = WearRates(0.02, 0.015)
@@ -428,11 +429,11 @@ def test_a_rate_takes_two_different_hours(hours):
         ({"hours": -1.0}, "hours lie between 0 and 100000"),
         ({"hours": 100_001.0}, "an inspection at 100001 h"),
         ({"hours": math.nan}, "hours lie between"),
-        ({"gap_mm": -0.01}, "the gap is -0.01 mm; it must lie between 0 and 100"),
+        ({"gap_mm": -0.01}, says("the gap is {value} mm; it must lie between 0 and 100", value=-0.01)),
         ({"gap_mm": 101.0}, "the gap is 101 mm"),
         ({"gap_half_width_mm": -0.01}, "the gap's half-width is -0.01 mm"),
         ({"gap_half_width_mm": math.inf}, "the gap's half-width is inf mm"),
-        ({"opening_error_deg": 91.0}, "the opening's error is 91°; it must lie within 90°"),
+        ({"opening_error_deg": 91.0}, says("the opening's error is {value}°; it must lie within 90°", value=91)),
         ({"opening_error_deg": math.nan}, "the opening's error is nan°"),
         ({"opening_half_width_deg": -91.0}, "the opening's half-width is -91°"),
     ],

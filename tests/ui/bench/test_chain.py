@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench.actions import MoveTeeth, ReadLamp, TurnBackplate, TurnScrew, ViewSide
 from magview.bench.conditions import Condition
 from magview.bench.state import firing_btdc_deg
+from tests.wording import says
 
 
 @pytest.fixture
@@ -106,7 +107,7 @@ def test_a_reading_is_explained_without_touching_the_bench(window):
     type_in(box.reads, f"{wanted(window) + 2 * step:.2f}")
     assert model.state is before
     lines = box.found.text().splitlines()
-    assert lines[1].startswith("1. Teeth were moved") and "2 teeth with rotation" in lines[1]
+    assert lines[1].startswith("1. Teeth were moved") and says("{count} teeth with rotation", count=2) in lines[1]
     assert "slipped on the crank" in lines[-1]
     model.send(MoveTeeth(2, -2))
     assert "1. Nothing need have moved" in box.found.text()

@@ -24,6 +24,7 @@ from magview.spec.units import MM_PER_THOU
 from magview.ui.bench import trials_panel
 from magview.ui.kit.theme import DARK
 from magview.ui.own.lift_dialog import LiftDialog
+from tests.wording import says
 
 
 @pytest.fixture
@@ -94,7 +95,7 @@ def test_the_bench_gives_a_trial_and_the_advice_turns_its_plate(panel):
     assert window.model.state.trials == ()
     window.model.undo()
     assert len(window.model.state.trials) == 1
-    assert "strike out trial 1" in window.model.store.redo_name.lower()
+    assert says("strike out trial {place}", place=1) in window.model.store.redo_name.lower()
 
 
 def test_a_plate_is_read_in_degrees_along_the_slot_or_in_marks(panel):

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QMessageBox, QWidget
 
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_open, ask_save
 from tests.hands import click
+from tests.wording import says
 
 
 @pytest.fixture
@@ -98,7 +99,7 @@ def test_a_file_that_the_ending_leads_to_is_never_replaced_unasked(parent, asked
 
     monkeypatch.setattr(QMessageBox, "question", question)
     assert ask_save(parent, "Save", "first.svg", KINDS) == (tmp_path / "plot.svg" if yes else None)
-    assert questions == ["plot.svg is there already. Replace it?"]
+    assert questions == [says("{name} is there already. Replace it?", name="plot.svg")]
     assert ask_save(parent, "Save", "first.svg", KINDS, asks_itself=True) == tmp_path / "plot.svg"
     assert len(questions) == 1, "what saves asks by itself"
     assert asked.options == QFileDialog.Option.DontConfirmOverwrite

@@ -20,6 +20,7 @@ from magview.ui.kit.crash_report_dialog import ReportDialog
 from magview.ui.kit.crash_reports import MOST_REPORTS, Mishaps
 from magview.upkeep import reports
 from tests.hands import what_is_due
+from tests.wording import says
 
 
 @pytest.fixture
@@ -176,7 +177,7 @@ def test_reports_are_shown_saved_and_deleted(tmp_path, dialog):
     assert [p.read_text(encoding="utf-8") for p in reports.kept(tmp_path)] == ["the second"]
     shown.delete_button.click()
     assert reports.kept(tmp_path) == []
-    assert shown.text.toPlainText() == "There is no report."
+    assert shown.text.toPlainText() == says("There is no report.")
     assert not shown.save_button.isEnabled() and not shown.delete_button.isEnabled()
     shown.delete()  # nothing to delete, and nothing happens
 
@@ -286,7 +287,7 @@ def test_where_nothing_can_be_kept_it_starts_and_says_so(tmp_path, broken):
     done = run(home, first=first)
     assert done.returncode == 0, done.stderr
     said = next(line for line in done.stdout.splitlines() if line.startswith("SAID"))
-    assert "Your work is not kept for after a crash: nothing can be kept in" in said
+    assert says("Your work is not kept for after a crash: {reason}", reason="nothing can be kept in") in said
     assert "Traceback" not in done.stderr
     if broken.endswith("killed program"):  # and what was there still is
         assert "not kept" in said
@@ -308,6 +309,6 @@ def test_the_help_menu_shows_the_reports(open_window, monkeypatch, tmp_path):
     window = open_window()
     window.show_fault_reports()
     (dialog,) = window.findChildren(ReportDialog)
-    assert dialog.text.toPlainText() == "There is no report."
+    assert dialog.text.toPlainText() == says("There is no report.")
     assert not window.findChildren(QMessageBox)
     dialog.close()

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QApplication
 from magview.ui.kit.inputs import AngleSpin, LengthSpin, NumberSpin
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import LIGHT
+from tests.wording import says
 
 
 @pytest.fixture(params=["C", "de_DE"])
@@ -101,7 +102,11 @@ def test_an_entry_beyond_the_range_is_said_to_be_held(qtbot):
     said = []
     spin.said.connect(said.append)
     type_into(spin, "9")
-    assert said == ["9 is outside -6.00° to +6.00°: +6.00° is taken"]
+    assert said == [
+        says(
+            "{text} is outside {low} to {high}: {taken} is taken", text=9, low="-6.00°", high="+6.00°", taken="+6.00°"
+        )
+    ]
     assert spin.exact == 6.0
 
 

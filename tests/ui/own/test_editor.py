@@ -23,6 +23,7 @@ from magview.ui.kit.theme import DARK
 from magview.ui.own.room import OwnRoom
 from tests.counts import sampled
 from tests.hands import click
+from tests.wording import says
 
 
 @pytest.fixture
@@ -128,7 +129,7 @@ def test_what_is_missing_is_found_page_by_page(editor):
             QTest.keyClick(field, Qt.Key.Key_Tab)
         else:
             choose(field, "clockwise")
-    assert asked_for == ["Name", "Rotation", "Poles of the rotor"]
+    assert asked_for == ["Name", "Rotation", says("Poles of the rotor")]
     assert own.list.item(0).text() == "✓ What it is"
     click(own.next_gap)
     assert own.list.currentRow() == 1, "on to the next page"
@@ -212,7 +213,7 @@ def test_the_comparison_names_the_nearest_and_what_differs(editor):
     QTest.mouseClick(bar, Qt.MouseButton.LeftButton, pos=at)
     table, told = own.pictures.fields, own.pictures.compared
     assert [table.words(0, c) for c in range(3)] == ["E-gap", "10°", "11°"] and table.row_count() == 1
-    assert [told.words(0, c) for c in range(3)] == ["Lobe 1 opens, past neutral", "10.00°", "11.00°"]
+    assert [told.words(0, c) for c in range(3)] == [says("Lobe 1 opens, past neutral"), "10.00°", "11.00°"]
     assert find_magneto("seven-radial").name in own.pictures.compared_label.text()
 
 

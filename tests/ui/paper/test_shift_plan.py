@@ -25,6 +25,7 @@ from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.counts import sampled
 from tests.magnetos import on_the_published_coupling
 from tests.ui.paper.pdf_reader import Pdf, bare
+from tests.wording import says
 
 PUBLISHED = "19/20"
 
@@ -126,8 +127,8 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
     text = pdf.whole
     for words in (
         "Tooth-shift plan", installation.magneto.name, installation.engine.name, "left",
-        "anticlockwise seen from the drive end", f"{reads:.2f}° before top dead centre",
-        "25.00° before top dead centre",
+        says("{way} seen from the drive end", way="anticlockwise"), f"{reads:.2f}° before top dead centre",
+        says("{angle:deg} before top dead centre", angle=25.0),
         "±1°", "Lamp reads afterwards", "Name", "Date",
         *(f"{float(Fraction(360, n)):.3f}°" for n in (19, 20)),
         *(f"{float(Fraction(360 * 8, 7 * n)):.3f}°" for n in (19, 20)),

@@ -28,6 +28,7 @@ from tests.counts import sampled, swept
 from tests.hands import on_picture
 from tests.magnetos import on_the_published_coupling
 from tests.ui.pictures.written import corner_boxes, word_boxes
+from tests.wording import says
 
 
 def drag_round(view, radius: float, start: float, turn: float) -> None:
@@ -292,7 +293,7 @@ def test_the_view_can_be_turned_round_and_says_so(drive_view, by):
     assert view.at_engine
     assert "engine side" in lines_of(view.picture)
     assert seen[sense < 0] in lines_of(view.picture)
-    assert "as one stands at the engine" in view.accessibleDescription()
+    assert says("as one stands at the engine") in view.accessibleDescription()
     assert on_picture(view, 27.0, 90.0).x() + before.x() == pytest.approx(view.viewport().width(), abs=2.0)
     # The disc follows the pointer there too: a tooth on with rotation is one back as one sees it.
     drag_round(view, 27.0, 100.0, sense * 360 / model.state.engaged.installation.coupling.drive_teeth * 1.1)

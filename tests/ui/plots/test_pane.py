@@ -24,6 +24,7 @@ from tests.hands import what_is_due
 from tests.plot_hands import click
 from tests.plot_windows import SHEETS, settle
 from tests.windows import workbench
+from tests.wording import says
 
 # ---------------------------------------------------------------------- what is not there
 
@@ -75,7 +76,7 @@ def test_contacts_that_never_open_and_ones_that_never_close(open_plots, name, tm
         shown = window.plots.choose(sheet)
         QApplication.processEvents()
         assert "nan" not in shown.canvas.accessibleDescription().lower()
-    assert plots.summary() == "The contacts never close."
+    assert plots.summary() == says("The contacts never close.")
 
 
 def test_a_pull_of_nothing_is_no_pull(open_plots):

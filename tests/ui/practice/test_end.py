@@ -31,6 +31,7 @@ from magview.ui.practice.place import PracticePlace, attempts_in
 from tests.counts import sampled
 from tests.hands import click, what_is_due
 from tests.practice.trainee import Trainee
+from tests.wording import says
 
 ALL = "both-everything-wrong"
 
@@ -140,7 +141,7 @@ def looked_back(open_window):
 
 def test_a_handed_in_attempt_opens_at_its_debrief(looked_back):
     view = looked_back.debrief
-    assert view.verdict.text() == "Passed with 100 %."
+    assert view.verdict.text() == says("Passed with {percent} %.", percent=100)
     rows = view.sheets["Marks"].row_count()
     assert rows == len(view.told.marking.rows) > 3
     for title, count in (

@@ -17,6 +17,7 @@ from magview.bench.actions import TurnBackplate, TurnRotor, TurnScrew
 from magview.drawing.captions import CAPTIONS
 from magview.ui.kit.theme import DARK
 from magview.ui.pictures.scene_words import SceneWords
+from tests.wording import says
 
 Key = Qt.Key
 
@@ -167,7 +168,7 @@ def test_a_frozen_picture_stands_while_the_bench_moves_on(present):
     window, presenter = present()
     key(window, Key.Key_F)
     frozen = presenter.frozen
-    assert frozen is not None and frozen.words == "FROZEN · as on the bench"
+    assert frozen is not None and frozen.words == says("FROZEN · as on the bench")
     assert frozen.size() == window.bench.size()
     before = pixels(frozen)
     rotor = window.model.state.rotor_deg
@@ -175,7 +176,7 @@ def test_a_frozen_picture_stands_while_the_bench_moves_on(present):
     assert window.model.state.rotor_deg == pytest.approx(rotor + 1.0)
     window.model.send(TurnBackplate(2.0))
     QApplication.processEvents()
-    assert frozen.words == "FROZEN · the bench has moved on" and frozen.accessibleName() == frozen.words
+    assert frozen.words == says("FROZEN · the bench has moved on") and frozen.accessibleName() == frozen.words
     after = pixels(frozen)
     band = frozen.fontMetrics().height() + 28
     assert (before[:-band] == after[:-band]).all() and (before[-band:] != after[-band:]).any()
@@ -225,7 +226,7 @@ def test_before_and_after_stand_side_by_side(present):
     rotor = window.model.state.rotor_deg
     QTest.keyClick(compared.after, Key.Key_Up)
     assert window.model.state.rotor_deg == pytest.approx(rotor + 1.0)
-    assert "The rotor was turned 1.00° with rotation." in compared.words.text()
+    assert says("The rotor was turned {angle:deg} with rotation.", angle=1.0) in compared.words.text()
     assert compared.before.now.turns_deg["rotor"] != compared.after.now.turns_deg["rotor"]
     key(window, Key.Key_Period)
     assert not re.search(r"\d", compared.words.text())

@@ -15,6 +15,7 @@ from magview.bench.actions import SetBoth, TightenClamps, TightenLock, TurnBackp
 from magview.bench.advised import ORDERS
 from magview.spec.files import read_magneto
 from magview.spec.library import resources, shipped_names
+from tests.wording import says
 
 
 def message(window) -> str:
@@ -183,7 +184,7 @@ def test_an_opening_that_never_comes_is_out_as_the_verdict_says(open_window):
     window.model.send(TurnScrew(-60.0))
     assert window.panel.overall.text().startswith("✗")
     said = window.panel.gauges["error"].accessibleName()
-    assert "never: they stay open" in said and said.endswith(", out")
+    assert says("never: they stay open") in said and said.endswith(", out")
     window.panel.gauges["error"].grab()
 
 

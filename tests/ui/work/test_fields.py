@@ -15,6 +15,7 @@ from magview.job.sheet import STAGES, change_in
 from magview.ui.work.sheet_page import PAGES
 from tests.counts import sampled
 from tests.job_windows import form_of, model_of, pick, press, tick, value_in, write
+from tests.wording import says
 
 PARTS = ("", *HEAD_PARTS, *STAGES, "next_check")
 NOT_TYPED = {"state", "reason", "uncertainty"}
@@ -145,7 +146,7 @@ def test_the_verdict_stands_beside_the_reading_while_it_is_typed(open_job):
     QTest.keyClick(edit, Qt.Key.Key_Return)
     assert value_in(window.model.store.path, "internal_timing", "gap_mm") == 0.27
     assert "✗ OUT OF LIMITS" in verdict.text()
-    assert "✗ begun; out of limits" in window.contents.list.item(PAGES.index("internal_timing")).text()
+    assert says("✗ begun; out of limits") in window.contents.list.item(PAGES.index("internal_timing")).text()
     # As found it need not be in limits: a mark of another shape, and no verdict on the work.
     write(window, "as_found", "gap_mm", "0,27")
     assert "△ found out of limits" in form_of(window, "as_found").verdicts["gap_mm"].text()

@@ -16,6 +16,7 @@ from magview.spec.files import write_model
 from magview.ui.work.sheet_page import END, PAGES
 from tests.job.sheets import demo, marked, safe, signed_earlier
 from tests.job_windows import choose_page, form_of, front, pick, press, tick, write
+from tests.wording import says
 
 
 def colour(label) -> str:
@@ -188,7 +189,7 @@ def test_a_drop_without_a_limit_is_not_judged_and_says_so(open_job):
     form_of(window, "ground_run")
     assert verdict.text().startswith("✓ in limits")
     choose_page(window, END)
-    assert window.page.unjudged.text() == "No smallest drop was given: only a drop of nothing was looked for."
+    assert window.page.unjudged.text() == says("No smallest drop was given: only a drop of nothing was looked for.")
     write(window, "limits", "drop_low_rpm", "40")
     choose_page(window, END)
     assert not window.page.unjudged.isVisible()
@@ -271,7 +272,7 @@ def test_a_refusal_goes_with_its_correction_and_till_then_nothing_is_said_to_be_
         write(window, "dead_centre", field, text)
     pick(window, "dead_centre", "disc_reset", False)
     pick(window, "dead_centre", "stroke", "compression")
-    assert window.bar.missing.text() == "✓ Nothing is missing."
+    assert window.bar.missing.text() == says("✓ Nothing is missing.")
     write(window, "dead_centre", "second_stop_deg", "about 39")
     assert "is not an angle" in window.bar.said.text()
     assert window.bar.missing.text().startswith("✗ Not taken yet: Disc at the stop, the other way.")
@@ -282,7 +283,7 @@ def test_a_refusal_goes_with_its_correction_and_till_then_nothing_is_said_to_be_
     write(window, "dead_centre", "second_stop_deg", "-38.5")
     assert window.bar.said.text() == "" and not window.bar.said.isVisible()
     assert "✗" not in form_of(window, "dead_centre").verdicts["second_stop_deg"].text()
-    assert window.bar.missing.text() == "✓ Nothing is missing."
+    assert window.bar.missing.text() == says("✓ Nothing is missing.")
     # Put back by Escape, or typed back as it was.
     for undo in ("Escape", "-38.5"):
         write(window, "dead_centre", "second_stop_deg", "wide")
@@ -293,12 +294,12 @@ def test_a_refusal_goes_with_its_correction_and_till_then_nothing_is_said_to_be_
             QTest.keyClick(line, Qt.Key.Key_Escape)
         else:
             write(window, "dead_centre", "second_stop_deg", undo)
-        assert window.bar.said.text() == "" and window.bar.missing.text() == "✓ Nothing is missing."
+        assert window.bar.said.text() == "" and window.bar.missing.text() == says("✓ Nothing is missing.")
     # A step taken back shows what the sheet has, and nothing waits.
     write(window, "dead_centre", "second_stop_deg", "wide")
     window.undo()
     assert form_of(window, "dead_centre").edits["second_stop_deg"].text() == "-39"
-    assert window.bar.missing.text() == "✓ Nothing is missing."
+    assert window.bar.missing.text() == says("✓ Nothing is missing.")
 
 
 def test_teeth_refused_and_corrected_leave_no_message(open_job):

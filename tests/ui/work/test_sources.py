@@ -34,6 +34,7 @@ from magview.spec.files import write_model
 from magview.ui.work.sheet_page import HISTORY, PAGES
 from tests.job.sheets import fires, of_magneto
 from tests.job_windows import choose_page, form_of, press, write
+from tests.wording import says
 
 
 def feed(window, key: str):
@@ -77,8 +78,8 @@ def test_setting_as_found_and_as_left(open_job):
     assert (found.left_btdc_deg, found.right_btdc_deg) == pytest.approx((22.0, 24.5))
     form = form_of(window, "as_found")
     assert form.edits["left_btdc_deg"].text() == "22" and form.edits["backplate_deg"].text() == "+2.5"
-    assert window.bar.said.text() == "✓ Noted from the bench: As found."
-    assert window.model.store.undo_name == "As found, from the bench"
+    assert window.bar.said.text() == says("✓ Noted from the bench: {what}.", what="As found")
+    assert window.model.store.undo_name == says("{what}, from the bench", what="As found")
 
     for action in (SetBoth(0.0, -5.6), TightenLock(True), TightenClamps(True)):
         bench.send(action)

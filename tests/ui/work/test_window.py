@@ -18,6 +18,7 @@ from magview.ui.work.sheet_page import END, PAGES, PREVIEW
 from tests.counts import sampled
 from tests.job.sheets import demo, safe, signed
 from tests.job_windows import choose_page, press, tick, write
+from tests.wording import says
 
 # ---------------------------------------------------------------------- stages
 
@@ -29,13 +30,13 @@ def test_states_of_stages_in_words_and_signs(open_job):
         return window.contents.list.item(PAGES.index(name)).text().splitlines()[1].strip()
 
     assert {state(name) for name in STAGES} == {"○ not begun"}
-    assert window.contents.progress.text() == "0 of 13 stages done or skipped"
+    assert window.contents.progress.text() == says("{come} of {count} stages done or skipped", come=0, count=13)
     choose_page(window, "cautions")
     press(window.bar.done)
     assert "“Make safe” is not done yet; missing: propeller treated as live" in window.bar.said.text()
     for field in checks(window.model.job.cautions):
         tick(window, "cautions", field)
-    assert state("cautions") == "◐ nothing missing; not marked done"
+    assert state("cautions") == says("◐ nothing missing; not marked done")
     press(window.bar.done)
     assert state("cautions") == "✓ done" and window.page_name == "switch_lead"
     # Proof of both leads comes before everything else, and no reason takes its place.
@@ -105,11 +106,11 @@ def test_signing_and_what_is_missing(open_job):
     press(page.sign_button)
     job = read_job(window.model.store.path)
     assert (job.signature.who, job.signature.licence_no) == ("A. Person", "X-1") and job.signature.day
-    assert page.signed.text() == "✓ Signed; the sheet is as it was signed."
+    assert page.signed.text() == says("✓ Signed; the sheet is as it was signed.")
     write(window, "remarks", "text", "one more word")
     choose_page(window, END)
-    assert page.signed.text() == "✗ Changed since it was signed."
-    assert "✗ changed since signed" in window.contents.list.item(PAGES.index(END)).text()
+    assert page.signed.text() == says("✗ Changed since it was signed.")
+    assert says("✗ changed since signed") in window.contents.list.item(PAGES.index(END)).text()
     press(page.sign_button)
     assert page.signed.text().startswith("✓")
     press(page.clear_button)
