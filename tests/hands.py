@@ -31,6 +31,16 @@ def on_picture(view, radius: float, bearing: float) -> QPointF:
     return view.pixel(radius * math.sin(b), radius * math.cos(b))
 
 
+def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoModifier, release=True) -> None:
+    """Drag the rotor from a bearing to another, in ten moves."""
+    radius = view.drawing.rim_mm * 1.065
+    send_mouse(view, QEvent.Type.MouseButtonPress, on_picture(view, radius, start), modifiers)
+    for i in range(1, 11):
+        send_mouse(view, QEvent.Type.MouseMove, on_picture(view, radius, start + (end - start) * i / 10), modifiers)
+    if release:
+        send_mouse(view, QEvent.Type.MouseButtonRelease, on_picture(view, radius, end), modifiers)
+
+
 def what_is_due(turns: int = 1) -> None:
     """Let the event loop do all that is to come at once or in a millisecond; a turn more for what that sets going."""
     for _ in range(turns):

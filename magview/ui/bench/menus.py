@@ -75,7 +75,7 @@ class BenchMenus(PictureMenuMaker):
         self.act(shift, tr("Print to PDF, &Letter…"), partial(files.print_shift_plan, "letter"), None)
 
         self.undo_action = self.act(edit, tr("&Undo"), self._model.undo, keys.Undo)
-        self.redo_action = self.act(edit, tr("&Redo"), self._model.redo, keys.Redo)
+        self.redo_action = self.act_redo(edit, self._model.redo)
         edit.aboutToShow.connect(self.name_steps)
 
         self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))

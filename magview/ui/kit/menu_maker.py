@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction, QActionGroup, QKeySequence
 from PySide6.QtWidgets import QMenu, QWidget
 
-from magview.spec.language import marked
+from magview.spec.language import marked, tr
 
 TEXT_SIZES = (100, 125, 150, 200)
 """Shares of the desktop's own size of type [%]."""
@@ -51,6 +51,12 @@ class MenuMaker(QObject):
         if slot is not None:
             action.triggered.connect(slot)
         menu.addAction(action)
+        return action
+
+    def act_redo(self, menu: QMenu, slot: Callable[[], object]) -> QAction:
+        """The entry that does a step again, with the keys of every desktop: one of them is in the guide."""
+        action = self.act(menu, tr("&Redo"), slot, None)
+        action.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
         return action
 
     def check(

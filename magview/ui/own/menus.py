@@ -42,7 +42,7 @@ class OwnMenus(MenuMaker):
         files.addSeparator()
         self.act(files, tr("&Close"), page.close, keys.Close)
         self.undo_action = self.act(edit, tr("&Undo"), self._undo, keys.Undo)
-        self.redo_action = self.act(edit, tr("&Redo"), self._redo, keys.Redo)
+        self.redo_action = self.act_redo(edit, self._redo)
 
     def show_drafts(self) -> None:
         """Say what can be undone, saved and put on the bench."""

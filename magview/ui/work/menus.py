@@ -98,8 +98,7 @@ class JobMenus(MenuMaker):
         self.act(job, tr("&Close"), page.close, keys.Close)
 
         self.undo_action = self.act(edit, tr("&Undo"), sheet.undo, keys.Undo)
-        self.redo_action = self.act(edit, tr("&Redo"), sheet.redo, None)
-        self.redo_action.setShortcuts([QKeySequence("Ctrl+Shift+Z"), QKeySequence("Ctrl+Y")])
+        self.redo_action = self.act_redo(edit, sheet.redo)
         self.act(edit, tr("&Steps taken…"), self.show_steps, None)
 
         self.act(stage, tr("Mark as &done"), sheet.finish_stage, QKeySequence("Ctrl+Return"))

@@ -30,18 +30,9 @@ from magview.spec.library import find_installation
 from magview.ui.kit.panes import first_size
 from magview.ui.pictures.export import scale_bar
 from tests.counts import sampled
-from tests.hands import on_picture, send_mouse
+from tests.hands import drag_rotor, on_picture, send_mouse
 from tests.magnetos import on_the_published_coupling
 from tests.windows import workbench
-
-
-def drag_rotor(view, start: float, end: float, modifiers=Qt.KeyboardModifier.NoModifier, release=True) -> None:
-    radius = view.drawing.rim_mm * 1.065
-    send_mouse(view, QEvent.Type.MouseButtonPress, on_picture(view, radius, start), modifiers)
-    for i in range(1, 11):
-        send_mouse(view, QEvent.Type.MouseMove, on_picture(view, radius, start + (end - start) * i / 10), modifiers)
-    if release:
-        send_mouse(view, QEvent.Type.MouseButtonRelease, on_picture(view, radius, end), modifiers)
 
 
 def in_corners(view) -> list[str]:
