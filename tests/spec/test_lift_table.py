@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from magview.spec.base import SpecError
 from magview.spec.lift_table import MAX_BYTES, MAX_ROWS, LiftTable, parse_lift_table, read_lift_table
-from tests.counts import examples
+from tests.counts import examples, sampled
 from tests.wording import says
 
 ROWS = [(-4.0, 0.0), (-2.5, 0.125), (0.0, 0.5), (2.5, 0.125), (4.0, 0.0)]
@@ -167,7 +167,7 @@ def test_what_cannot_be_asked_for_is_refused(more):
     assert "must be" in refusal(written(";"), **more)
 
 
-@pytest.mark.parametrize("filler", ["1", " ", ",", ";", "\t", "1 ", "-", ".", "e", ", ", "°"])
+@pytest.mark.parametrize("filler", sampled(["1", " ", ",", ";", "\t", "1 ", "-", ".", "e", ", ", "°"], 4))
 def test_long_rows_take_no_time(filler):
     """Whatever cost grows with the square of a row's length would run into the time-out here."""
     row = "1;2" + filler * (1_900_000 // len(filler))

@@ -22,6 +22,7 @@ from magview.practice.library import find_exercise
 from magview.practice.report import debrief_document
 from magview.spec.library import find_installation
 from magview.ui.paper.pdf import pdf_bytes
+from tests.counts import sampled, swept
 from tests.job.sheets import demo, of_magneto
 from tests.paper.words import texts_of
 from tests.practice.trainee import Trainee
@@ -65,8 +66,7 @@ SHORT = [kind for kind in KINDS if kind != "guide"]
 
 @pytest.mark.parametrize(
     ("kind", "size"),
-    [(kind, ("a4", "letter")[i % 2]) for i, kind in enumerate(SHORT)]
-    + [pytest.param("guide", "letter", marks=pytest.mark.sweep)],
+    [*sampled(((kind, ("a4", "letter")[i % 2]) for i, kind in enumerate(SHORT)), 5), swept(("guide", "letter"))],
 )
 def test_every_word_is_there_and_pictures_are_lines(qapp, kind, size):
     made = replace(KINDS[kind](), size=size)
