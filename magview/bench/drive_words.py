@@ -1,4 +1,4 @@
-"""How a magneto is timed where no toothed disc does it, and an impulse coupling's danger, in words."""
+"""Timing of a magneto without a toothed disc, and an impulse coupling's danger, in words."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from magview.spec.language import tr
 
 
 def adjusted_words(installation: Installation) -> str:
-    """How timing is set, in one sentence, where teeth of a disc do not apply; nothing where they do."""
+    """Say in one sentence how timing is set where teeth of a disc do not apply; "" where they do."""
     how, ratio = installation.adjusted_by, installation.rotor_turns_per_crank_turn
     if isinstance(how, SlottedFlange):
         return tr(

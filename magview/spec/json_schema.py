@@ -70,7 +70,7 @@ def description_of(field: About) -> str:
 
 
 def _may_miss(data: dict[str, Any]) -> None:
-    """What a magneto known by its manual leaves out is required of the others only, which a schema need not say."""
+    """Take from the required fields those that a magneto known by its manual leaves out."""
     parts = data.get("$defs", {})
     magneto, cam = parts.get("Magneto", data), parts.get("Cam", {})
     if "known" in magneto["properties"]:
