@@ -34,9 +34,18 @@ class Pictured(Protocol):
     """The pictures that the menus are about."""
 
     breaker: BreakerView
-    contact: ContactView
-    drive: DriveView
-    crank: CrankView
+
+    @property
+    def contact(self) -> ContactView:
+        """The close-up of the contacts."""
+
+    @property
+    def drive(self) -> DriveView:
+        """The coupling and its marks."""
+
+    @property
+    def crank(self) -> CrankView:
+        """The timing cylinder with its disc."""
 
 
 class BenchMenus(PictureMenuMaker):

@@ -22,9 +22,6 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.panes import Panel, TallPanel, column
 from magview.ui.kit.place import Page
 from magview.ui.pictures.breaker_view import BreakerView
-from magview.ui.pictures.contact_view import ContactView
-from magview.ui.pictures.crank_view import CrankView
-from magview.ui.pictures.drive_view import DriveView
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.comparing import Comparing
@@ -36,6 +33,9 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.timing_panel import TimingPanel
     from magview.ui.bench.trials_panel import TrialsPanel
     from magview.ui.bench.wear_panel import WearPanel
+    from magview.ui.pictures.contact_view import ContactView
+    from magview.ui.pictures.crank_view import CrankView
+    from magview.ui.pictures.drive_view import DriveView
     from magview.ui.pictures.shaft_view import ShaftView
     from magview.ui.pictures.why_here_view import WhyHereView
     from magview.ui.plots.budget import BudgetSheet
@@ -72,6 +72,22 @@ def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
         splitter.setCollapsible(i, False)
 
 
+def _put(splitter: QSplitter, pictures: Sequence[QWidget]) -> None:
+    """Put pictures in the places that plain widgets kept for them."""
+    sizes = splitter.sizes()
+    for i, picture in enumerate(pictures):
+        before = splitter.replaceWidget(i, picture)
+        if before is not None:
+            before.deleteLater()
+    splitter.setSizes(sizes)
+
+
+def _show(splitter: QSplitter, place: int, on: bool) -> None:
+    widget = splitter.widget(place)
+    assert widget is not None
+    widget.setVisible(on)
+
+
 class BenchPage(Page):
     """Pictures, calculators and plots. All it knows is in the model's state."""
 
@@ -87,9 +103,9 @@ class BenchPage(Page):
         """Whether the foot line says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
         self.breaker = BreakerView(model, look)
-        self.contact = ContactView(model, self.breaker, look)
-        self.drive = DriveView(model, look)
-        self.crank = CrankView(model, look)
+        self._contact: ContactView | None = None
+        self._drive: DriveView | None = None
+        self._crank: CrankView | None = None
         self.shaft: ShaftView | None = None
         self.strip: WhyHereView | None = None
         self._steps = self._furnish_stepwise()
@@ -122,10 +138,12 @@ class BenchPage(Page):
         # The large pictures above, the row of small ones or the plots below, the calculators beside both.
         self.pictures = QSplitter(Qt.Orientation.Horizontal)
         self.pictures.addWidget(self.breaker)
-        self.pictures.addWidget(column(self.contact, self.drive))
+        # Plain widgets keep the room of the pictures that come after the first.
+        self._beside = column(QWidget(), QWidget())
+        self.pictures.addWidget(self._beside)
         self.row = QSplitter(Qt.Orientation.Horizontal)
-        self.row.addWidget(self.crank)
-        self.row.addWidget(QWidget())  # keeps the room of what comes after the first picture
+        for _ in range(3):
+            self.row.addWidget(QWidget())
         self.bench = QSplitter(Qt.Orientation.Vertical)
         self.bench.addWidget(self.pictures)
         self.bench.addWidget(self.row)
@@ -139,7 +157,7 @@ class BenchPage(Page):
         self._emphasise()
 
     def furnishing(self) -> Iterator[None]:
-        """Build what comes after the pictures, in steps that nobody waits for; each is done once."""
+        """Build what comes after the first picture, in steps that nobody waits for; each is done once."""
         return self._steps
 
     def furnish(self) -> None:
@@ -148,6 +166,10 @@ class BenchPage(Page):
             pass
 
     def _furnish_stepwise(self) -> Iterator[None]:
+        self._build_beside()
+        yield
+        self._build_row()
+        yield
         from magview.ui.bench.files import BenchFiles
 
         files = self._files = BenchFiles(self, self.model, self.look, lambda: self.timing.chosen_move())
@@ -159,8 +181,6 @@ class BenchPage(Page):
         self.tools = self._menus.bar
         self._menus.own_wanted.connect(self.own_wanted)
         self._menus.plots_wanted.connect(self.show_plots)
-        yield
-        self._build_row()
         yield
         for name in PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
@@ -195,17 +215,25 @@ class BenchPage(Page):
         yield
         self.furnished.emit()
 
+    def _build_beside(self) -> None:
+        """Build the close-up and the drive end beside the breaker end."""
+        from magview.ui.pictures.contact_view import ContactView
+        from magview.ui.pictures.drive_view import DriveView
+
+        self._contact = ContactView(self.model, self.breaker, self.look)
+        self._drive = DriveView(self.model, self.look)
+        _put(self._beside, (self._contact, self._drive))
+
     def _build_row(self) -> None:
-        """The shaft and the strip beside the crank."""
+        """Build crank, shaft and strip below."""
+        from magview.ui.pictures.crank_view import CrankView
         from magview.ui.pictures.shaft_view import ShaftView
         from magview.ui.pictures.why_here_view import WhyHereView
 
+        self._crank = CrankView(self.model, self.look)
         self.shaft, self.strip = ShaftView(self.model, self.look), WhyHereView(self.model, self.look)
         self.shaft.pointed.connect(self.breaker.point_out)
-        placeholder = self.row.replaceWidget(1, self.shaft)
-        if placeholder is not None:
-            placeholder.deleteLater()
-        self.row.addWidget(self.strip)
+        _put(self.row, (self._crank, self.shaft, self.strip))
         _share(self.row, (1, 2, 1))
 
     def _build_plots(self) -> None:
@@ -217,6 +245,30 @@ class BenchPage(Page):
         plots.hide()
         self.bench.addWidget(plots)
         _share(self.bench, (2, 1, 1))
+
+    @property
+    def contact(self) -> ContactView:
+        """The close-up of the contacts."""
+        if self._contact is None:
+            self.furnish()
+        assert self._contact is not None
+        return self._contact
+
+    @property
+    def drive(self) -> DriveView:
+        """The coupling and its marks."""
+        if self._drive is None:
+            self.furnish()
+        assert self._drive is not None
+        return self._drive
+
+    @property
+    def crank(self) -> CrankView:
+        """The timing cylinder with its disc."""
+        if self._crank is None:
+            self.furnish()
+        assert self._crank is not None
+        return self._crank
 
     @property
     def plots(self) -> PlotPane:
@@ -430,10 +482,9 @@ class BenchPage(Page):
         small = not on or height >= _ROOMY * line
         engine = self._on_engine
         self.breaker.setVisible(not engine)
-        self.contact.setVisible(not engine and small)
-        self.crank.setVisible(engine)
-        if self.strip is not None:
-            self.strip.setVisible(not engine)
+        _show(self._beside, 0, not engine and small)
+        _show(self.row, 0, engine)
+        _show(self.row, 2, not engine)
         tall = height >= _SHARED * line
         self.row.setVisible(tall and (small if engine else not on))
         self.pictures.setVisible(not on or tall)

@@ -90,6 +90,10 @@ class MainWindow(QMainWindow):
 
     def _furnishing(self) -> Iterator[None]:
         """Build what comes after the pictures, in steps that nobody waits for."""
+        if self.places.has("bench"):  # the pictures beside the first one come before menus
+            for _ in range(2):
+                next(self.bench_page.furnishing(), None)
+                yield
         import magview.ui.shell.menus
 
         yield

@@ -11,35 +11,40 @@ from PySide6.QtCore import QEvent, QObject
 
 from magview.bench.placing import new_bench
 from magview.spec.library import find_installation
+from magview.ui.pictures.picture_view import PictureView
 from magview.ui.shell.window import MainWindow
 from tests.hands import what_is_due
 from tests.windows import main_window
 
 
 class _AtPaint(QObject):
-    """Notes what stands in the window each time a picture is painted."""
+    """Notes, each time a picture is painted, how many pictures and pages of calculators stand."""
 
     def __init__(self, window: MainWindow) -> None:
         super().__init__()
         self.window = window
-        self.tabs_then: list[int] = []
+        self.stood: list[tuple[str, int, int]] = []
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         if event.type() == QEvent.Type.Paint:
-            self.tabs_then.append(self.window.tabs.count())
+            pictures = len(self.window.findChildren(PictureView))
+            for widget in (watched, watched.parent()):  # a scene is painted on its viewport
+                self.stood.append((type(widget).__name__, pictures, self.window.tabs.count()))
         return False
 
 
-def test_pictures_come_first_and_the_rest_by_itself(qtbot):
+def test_the_first_picture_waits_for_no_other_and_calculators_come_after_pictures(qtbot, qapp):
     window = main_window(new_bench(find_installation("seven-radial-left")))
     qtbot.addWidget(window)
+    window.resize(1280, 900)
     watch = _AtPaint(window)
-    pictures = (window.breaker, window.contact, window.drive, window.crank)
-    for picture in pictures:
-        picture.viewport().installEventFilter(watch)
+    qapp.installEventFilter(watch)
     window.show()
-    qtbot.waitUntil(lambda: len(watch.tabs_then) >= len(pictures))
-    assert watch.tabs_then[: len(pictures)] == [0] * len(pictures)
+    qtbot.waitUntil(lambda: window.tabs.count() > 0)
+    qapp.removeEventFilter(watch)
+    first = {name: (pictures, tabs) for name, pictures, tabs in reversed(watch.stood)}
+    assert first["BreakerView"] == (1, 0)
+    assert [first[name][1] for name in ("ContactView", "DriveView", "ShaftView", "WhyHereView")] == [0, 0, 0, 0]
     qtbot.waitUntil(lambda: window.tabs.count() >= 3 and not window.furnishing)
     assert window.panel.isVisible()
     assert window.menus.undo_action.text() == "&Undo"
@@ -50,11 +55,12 @@ def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
     qtbot.addWidget(window)
     window.resize(1280, 720)
     window.show()
-    before = [(p.mapTo(window, p.rect().topLeft()), p.size()) for p in (window.breaker, window.drive)]
+    pictures = (window.breaker, window.pictures.widget(1))
+    before = [(p.mapTo(window, p.rect().topLeft()), p.size()) for p in pictures]
     window.furnish()
     qtbot.waitUntil(lambda: not window.furnishing)
     what_is_due()
-    for picture, (place, size) in zip((window.breaker, window.drive), before, strict=True):
+    for picture, (place, size) in zip(pictures, before, strict=True):
         moved = picture.mapTo(window, picture.rect().topLeft()) - place
         assert moved.manhattanLength() < 30
         assert abs(picture.width() - size.width()) < 30
