@@ -25,7 +25,6 @@ from magview.bench.actions import (
     ViewSide,
 )
 from magview.bench.apply import apply
-from magview.bench.autosave import dump_state, load_state
 from magview.bench.lamp import (
     Standing,
     explanations,
@@ -39,6 +38,7 @@ from magview.bench.lamp import (
 )
 from magview.bench.lamp_words import explanation_words, should_read_words, standing_words
 from magview.bench.placing import new_bench
+from magview.bench.saved import dump_state, load_state
 from magview.bench.state import BenchState, firing_btdc_deg, gap_now_mm, opening_deg
 from magview.bench.timing import timing_error
 from magview.job.shift_plan import plan_of

@@ -17,8 +17,9 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, precondition, 
 from magview.bench import actions as do
 from magview.bench import store as store_module
 from magview.bench.apply import apply
-from magview.bench.autosave import Autosave, dump_state, load_state
+from magview.bench.autosave import Autosave
 from magview.bench.placing import new_bench
+from magview.bench.saved import dump_state, load_state
 from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial
@@ -202,7 +203,8 @@ def leave_behind(folder, state) -> None:
     script = (
         "import os, sys\n"
         "from pathlib import Path\n"
-        "from magview.bench.autosave import Autosave, load_state\n"
+        "from magview.bench.autosave import Autosave\n"
+        "from magview.bench.saved import load_state\n"
         "Autosave(Path(sys.argv[1])).keep(load_state(Path(sys.argv[2])))\n"
         "os.kill(os.getpid(), 9)\n"
     )

@@ -28,7 +28,7 @@ from magview.bench.actions import (
     WearHeel,
 )
 from magview.bench.apply import apply
-from magview.bench.autosave import dump_state, load_state
+from magview.bench.saved import dump_state, load_state
 from magview.bench.state import lamp_reading_deg
 from magview.bench.store import Store
 from magview.spec.library import find_installation

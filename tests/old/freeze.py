@@ -13,8 +13,8 @@ from pathlib import Path
 
 from magview.bench import actions as bench
 from magview.bench.apply import apply
-from magview.bench.autosave import dump_state
 from magview.bench.placing import new_bench
+from magview.bench.saved import dump_state
 from magview.classroom.handed import dump_handed_in
 from magview.classroom.sets import ClassSet, code_of, set_id, work_id
 from magview.job.library import job_path, read_job

@@ -11,7 +11,7 @@ from pathlib import Path
 
 import pytest
 
-from magview.bench.autosave import load_state
+from magview.bench.saved import load_state
 from magview.bench.state import firing_btdc_deg, readings
 from magview.classroom.results import result_of
 from magview.classroom.sets import code_of, read_set, set_of_code, work_id

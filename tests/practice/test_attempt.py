@@ -11,7 +11,7 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule
 
 from magview.bench import actions as bench
-from magview.bench.autosave import dump_state
+from magview.bench.saved import dump_state
 from magview.practice import actions as do
 from magview.practice.attempt import Attempt, Session, attempt_of, dump_attempt, name_of, read_attempt, write_attempt
 from magview.practice.debrief import debrief

@@ -25,20 +25,13 @@ _START = (
 """Modules that the start page needs beside Qt, for which the command line has no use before; …"""
 
 _BENCH = (
-    "magview.bench.autosave",
+    *_START,
     "magview.bench.events",
     "magview.bench.placing",
     "magview.bench.store",
-    "magview.bench.tooth_steps",
-    "magview.bench.verdict",
     "magview.drawing.breaker_hero",
-    "magview.drawing.contacts_closeup",
-    "magview.drawing.coupling_scene",
-    "magview.drawing.crank_end",
     "magview.drawing.place_names",
     "magview.physics.electric.magnet",
-    "magview.upkeep.places",
-    "magview.upkeep.trace",
 )
 """… and those that the bench's first picture needs."""
 

@@ -13,6 +13,7 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
+from magview.bench.autosave import Autosave
 from magview.spec.engine import Installation
 from magview.spec.language import tr
 from magview.spec.library import first_shipped, resources
@@ -72,8 +73,6 @@ def _run(
     app.setApplicationName("magview")
     app.setApplicationDisplayName("magview")
     app.setDesktopFileName(APP_ID)
-    from magview.bench.autosave import Autosave
-
     autosave = Autosave(places.work_folder())
     found = autosave.recover() if recover else None
     speak()
