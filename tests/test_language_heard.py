@@ -16,6 +16,7 @@ from magview.bench.describe import describe
 from magview.bench.engine_words import outside_words
 from magview.bench.lead_words import lead_meter_words, lead_words, tab_words, terminal_meter_words
 from magview.bench.placing import new_bench
+from magview.bench.reach_words import out_of_reach_words
 from magview.bench.state import readings
 from magview.bench.sureness import matters_words, outcome_words, read_internal
 from magview.bench.tooth_steps import coupling_words, step_words, steps_between
@@ -165,7 +166,7 @@ def test_refusals_are_heard() -> None:
         refusal(apply, state, bench.MoveTeeth(1, 0)), refusal(apply, state, bench.TurnRotor(float("nan"))),
         refusal(parse_lift_table, "angle, lift"), refusal(advise, magneto, [], (0.0, 1.0)),
         refusal(finish, new_job(), "dead_centre"), refusal(find_magneto, "no-such"),
-        internal_timing(magneto).adjust(5.0).reason,
+        out_of_reach_words(internal_timing(magneto).adjust(5.0)),
     ]  # fmt: skip
     for changed in ({"poles": 3}, {"name": 7}, {"e_gap_deg": "wide"}, {"e_gap_deg": 80.0}, {"bolts": 1},
                     {"rotation": "up"}, {"format": "other"}, {"backplate": {"range_deg": (3.0, 1.0)}}):  # fmt: skip

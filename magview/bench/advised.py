@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from functools import reduce
 
+from magview.bench.reach_words import out_of_reach_words
 from magview.bench.state import BenchState
 from magview.bench.words import setting_moves
 from magview.physics.cam.setting import internal_timing
@@ -56,7 +57,9 @@ def advised(state: BenchState, gap_mm: float) -> Advised:
         return Advised(gap_mm, stays.backplate_deg, state.screw_deg, state.screw_deg, True, "")
     answer = timing.adjust(gap_mm, creep)
     turn_to = answer.screw_deg - creep
-    return Advised(gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, answer.reachable, answer.reason)
+    return Advised(
+        gap_mm, answer.backplate_deg, turn_to, answer.screw_deg, answer.reachable, out_of_reach_words(answer)
+    )
 
 
 def advised_words(state: BenchState, plan: Advised) -> str:

@@ -12,6 +12,7 @@ from typing import Any
 
 from magview.bench.lamp import refuse_unasked
 from magview.bench.placing import new_bench
+from magview.bench.reach_words import out_of_reach_words
 from magview.bench.state import (
     BenchState,
     Side,
@@ -148,7 +149,7 @@ def internal_timing(job: Job, state: BenchState, tools: Sequence[Instrument] = (
 def planned_setting(job: Job, plan: Adjustment, gap_mm: float) -> Job:
     """Note where an adjustment puts backplate and screw for a gap [mm]. Raises SpecError where it has no answer."""
     if not plan.reachable:
-        raise SpecError(tr("this gap cannot be set: {reason}", reason=plan.reason))
+        raise SpecError(tr("this gap cannot be set: {reason}", reason=out_of_reach_words(plan)))
     return change_in(
         job,
         "internal_timing",

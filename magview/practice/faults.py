@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from magview.bench.apply_lead import with_fault
+from magview.bench.reach_words import out_of_reach_words
 from magview.bench.state import BenchState, Engaged, Mounting, Side
 from magview.physics.cam.setting import internal_timing
 from magview.physics.electric.circuit import Lead, circuit
@@ -220,7 +221,7 @@ def _setting(magneto: Magneto, found: Drawn) -> tuple[float, float]:
                 "{name} cannot be set for a gap of {wanted:mm}: {reason}",
                 name=magneto.name,
                 wanted=wanted,
-                reason=answer.reason,
+                reason=out_of_reach_words(answer),
             )
         )
     plate = answer.backplate_deg + timing.ratio * found.opening + found.plate

@@ -308,7 +308,7 @@ raise SystemExit("the first picture did not come")
 
 
 def test_first_picture_against_a_bare_window(benchmark, tmp_path):
-    """Fresh processes in turn, from start to first paint: the whole commands `magview`, `magview bench`, a bare window.
+    """Fresh processes in turn, from start to first paint: `magview`, `magview bench`, and a bare window.
 
     The bench then has one picture, the breaker end; `ratio_pictures` is until all its pictures are painted.
 

@@ -74,10 +74,10 @@ def way_deg(backplate_deg: float, screw_deg: float, adjustment: Adjustment) -> t
     Parameters
     ----------
     backplate_deg, screw_deg : the present setting [deg].
-    adjustment : where to. ValueError, with its reason, if it is out of reach.
+    adjustment : where to. ValueError if it is out of reach.
     """
     if not adjustment.reachable:
-        raise ValueError(adjustment.reason)
+        raise ValueError(tr("the adjustment is out of reach"))
     there = adjustment.backplate_deg
     return (backplate_deg, screw_deg), (there, screw_deg), (there, adjustment.screw_deg)
 

@@ -6,6 +6,7 @@ Guide: theory-setting.
 from __future__ import annotations
 
 from dataclasses import dataclass
+from enum import Enum
 from functools import lru_cache
 from math import asin, ceil, degrees, floor, isfinite, nan
 
@@ -15,7 +16,7 @@ from numpy.typing import ArrayLike, NDArray
 from magview.physics.cam.breaker import lift_curve
 from magview.spec.base import SpecError
 from magview.spec.breaker import EccentricScrew
-from magview.spec.language import marked, tr
+from magview.spec.language import tr
 from magview.spec.magneto import Magneto
 
 Array = NDArray[np.float64]
@@ -50,16 +51,53 @@ class Readings:
     """Settings' shape, bool: every lobe's gap in limits, and every judged lobe's opening at the mark."""
 
 
+class ObstacleKind(Enum):
+    """Kind of what keeps a gap with the opening at the E-gap out of reach."""
+
+    NEVER_OPENS = "never-opens"
+    """A gap of 0: the contacts only touch."""
+    NEVER_CLOSES = "never-closes"
+    """The gap takes all of the lift."""
+    THROW = "throw"
+    """The contact screw's eccentric does not reach that far."""
+    PLATE = "plate"
+    """The backplate would stand beyond its slot."""
+    SCREW = "screw"
+    """The contact screw would stand beyond its travel."""
+    CREEP = "creep"
+    """The contact screw would, before tightening carries it along."""
+
+
+@dataclass(frozen=True)
+class Obstacle:
+    """One thing that keeps a gap out of reach: where the part would stand [deg] of its limits [deg].
+
+    For `NEVER_CLOSES` the value is lobe 1's whole lift [mm].
+    """
+
+    kind: ObstacleKind
+    value: float = nan
+    limits_deg: tuple[float, float] = (nan, nan)
+
+
 @dataclass(frozen=True)
 class Adjustment:
-    """Places of backplate and contact screw. With `reachable` false both are NaN and `reason` says why."""
+    """Places of backplate and contact screw for a gap; both NaN where obstacles keep it out of reach."""
 
+    gap_mm: float
+    """The largest gap asked for."""
     backplate_deg: float
     screw_deg: float
-    reachable: bool
-    reason: str
     nearest_gap_mm: float
     """The reachable gap nearest to the one asked for [mm]; NaN if there is none."""
+    obstacles: tuple[Obstacle, ...] = ()
+    nearest_at: ObstacleKind | None = None
+    """The part at whose end of travel the nearest gap stands: `PLATE`, `SCREW` or neither."""
+
+    @property
+    def reachable(self) -> bool:
+        """Whether plate and screw can be set so."""
+        return not self.obstacles
 
 
 def internal_timing(magneto: Magneto) -> InternalTiming:
@@ -249,26 +287,26 @@ class InternalTiming:
         backplate, screw = self._solve(gap_mm, travel)
         low_b, high_b = self.magneto.backplate.range_deg
         low_s, high_s = self.magneto.contact_screw.range_deg
-        reasons = []
         top = self.curve.top_mm + self.lift_errors_mm[0]
+        found = []
         if gap_mm < _HAIR_MM / 2:
-            reasons.append(tr("with a gap of 0 the contacts only touch at the top of lobe 1 and never open"))
+            found.append(Obstacle(ObstacleKind.NEVER_OPENS))
         elif gap_mm >= top:
-            reasons.append(tr("lobe 1 lifts the contacts {both} in all, so they would never close", both=_both(top)))
+            found.append(Obstacle(ObstacleKind.NEVER_CLOSES, float(top)))
         elif np.isnan(screw):
-            reasons.append(tr("the contact screw's eccentric does not reach that far"))
+            found.append(Obstacle(ObstacleKind.THROW))
         else:
-            reasons += _outside(backplate, low_b, high_b, _PLATE_BEYOND)
-            beyond = _outside(screw, low_s, high_s, _SCREW_BEYOND)
-            reasons += beyond or _outside(screw - screw_creep_deg, low_s, high_s, _CREEP_BEYOND)
-        if not reasons:
-            return Adjustment(backplate, screw, True, "", gap_mm)
+            if _outside(backplate, low_b, high_b):
+                found.append(Obstacle(ObstacleKind.PLATE, backplate, (low_b, high_b)))
+            if _outside(screw, low_s, high_s):
+                found.append(Obstacle(ObstacleKind.SCREW, screw, (low_s, high_s)))
+            elif _outside(screw - screw_creep_deg, low_s, high_s):
+                found.append(Obstacle(ObstacleKind.CREEP, screw - screw_creep_deg, (low_s, high_s)))
+        if not found:
+            return Adjustment(gap_mm, backplate, screw, gap_mm)
         nearest = self._nearest_gap(gap_mm, travel)
-        if np.isnan(nearest):
-            reasons.append(tr("no gap within reach opens at the E-gap"))
-        else:
-            reasons.append(tr(self._nearest_words(nearest, travel), gap=_both(_inwards(nearest, gap_mm))))
-        return Adjustment(np.nan, np.nan, False, "; ".join(reasons), nearest)
+        end = None if np.isnan(nearest) else self._end_at(nearest, travel)
+        return Adjustment(gap_mm, np.nan, np.nan, nearest, tuple(found), end)
 
     def _travel_deg(self, creep_deg: float) -> tuple[float, float]:
         """Range of the screw when tight [deg], so that it can be set before tightening carries it there."""
@@ -296,24 +334,16 @@ class InternalTiming:
         inside = [a for a in turns if low <= a <= high]
         return min(inside, key=abs) if inside else angle
 
-    def _nearest_words(self, gap_mm: float, travel_deg: tuple[float, float]) -> str:
-        """The sentence about the nearest gap and the end of travel it stands at, not yet translated."""
+    def _end_at(self, gap_mm: float, travel_deg: tuple[float, float]) -> ObstacleKind | None:
+        """Part that stands at an end of its travel with a gap; None if neither does."""
         plate, screw = self._solve(gap_mm, travel_deg)
-        for value, limits, words in (
-            (
-                plate,
-                self.magneto.backplate.range_deg,
-                marked("the nearest gap that can be had is {gap}, with the backplate at the end of its slot"),
-            ),
-            (
-                screw,
-                travel_deg,
-                marked("the nearest gap that can be had is {gap}, with the contact screw at the end of its travel"),
-            ),
+        for value, limits, part in (
+            (plate, self.magneto.backplate.range_deg, ObstacleKind.PLATE),
+            (screw, travel_deg, ObstacleKind.SCREW),
         ):
             if min(abs(value - end) for end in limits) < 1e-6:
-                return words
-        return marked("the nearest gap that can be had is {gap}")
+                return part
+        return None
 
     def _nearest_gap(self, gap_mm: float, travel_deg: tuple[float, float]) -> float:
         """The gap nearest to the one asked for within plate, screw and lift; NaN if none."""
@@ -338,32 +368,6 @@ class InternalTiming:
         return float(top - min(max(top - gap_mm, low), high))
 
 
-def _inwards(nearest_mm: float, wanted_mm: float) -> float:
-    """Rounded as it is written, to the side that can be had: what is said must not be refused."""
-    tenth_micron = nearest_mm * 1e4
-    return (floor(tenth_micron + 1e-6) if nearest_mm < wanted_mm else ceil(tenth_micron - 1e-6)) / 1e4
-
-
-def _both(mm: float) -> str:
-    return tr("{gap:.4mm} ({gap:.5in})", gap=mm)
-
-
-_PLATE_BEYOND = marked(
-    "the backplate would stand at {value:deg}, {beyond:deg} beyond the end of its slot ({low}° to {high}°)"
-)
-_SCREW_BEYOND = marked(
-    "the contact screw would stand at {value:deg}, {beyond:deg} beyond the end of its travel ({low}° to {high}°)"
-)
-
-_CREEP_BEYOND = marked(
-    "tightening the lock screw carries the contact screw along, which would first have to stand at {value:deg}, "
-    "{beyond:deg} beyond the end of its travel ({low}° to {high}°)"
-)
-
-
-def _outside(value: float, low: float, high: float, words: str) -> list[str]:
+def _outside(value: float, low: float, high: float) -> bool:
     # A billionth of a degree is no reason to refuse: round trips at the very end of a slot stay legal.
-    if low - 1e-9 <= value <= high + 1e-9:
-        return []
-    beyond = value - high if value > high else low - value
-    return [tr(words, value=value, beyond=beyond, low=low, high=high)]
+    return not low - 1e-9 <= value <= high + 1e-9

@@ -9,7 +9,8 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from scipy.optimize import brentq
 
-from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
+from magview.bench.reach_words import out_of_reach_words
+from magview.physics.cam.setting import InternalTiming, ObstacleKind, Readings, internal_timing
 from magview.spec.breaker import EccentricScrew
 from magview.spec.library import find_magneto, shipped_names
 from magview.spec.magneto import Condition, Magneto
@@ -256,7 +257,7 @@ def test_adjustment_reads_back_the_gap_asked_for_and_no_error(magneto, share):
     read = timing.readings(found.backplate_deg, found.screw_deg)
     assert read.e_gap_error_deg[0] == pytest.approx(0, abs=1e-6)
     assert read.max_gap_mm[0] == pytest.approx(wanted, abs=1e-9)
-    assert found.nearest_gap_mm == wanted and found.reason == ""
+    assert found.nearest_gap_mm == wanted and found.obstacles == ()
     for value, (low, high) in (
         (found.backplate_deg, magneto.backplate.range_deg),
         (found.screw_deg, magneto.contact_screw.range_deg),
@@ -282,13 +283,13 @@ def test_unreachable_gap_is_answered_with_the_nearest(magneto, share):
     if found.reachable:
         return
     assert np.isnan(found.backplate_deg) and np.isnan(found.screw_deg)
-    assert found.reason and "nan" not in found.reason
+    assert "nan" not in out_of_reach_words(found)
     if np.isnan(found.nearest_gap_mm):
         assert gaps.size == 0
         return
     nearest = found.nearest_gap_mm
     assert timing.adjust(nearest).reachable
-    said = re.search(r"nearest gap that can be had is ([\d.]+) mm", found.reason)
+    said = re.search(r"nearest gap that can be had is ([\d.]+) mm", out_of_reach_words(found))
     assert said is not None and timing.adjust(float(said[1])).reachable, "what is said must not be refused"
     # The screw was tried in steps; no gap found lies nearer to the one asked for.
     step = np.ptp(timing.stop_mm(np.linspace(*magneto.contact_screw.range_deg, 20_001))) / 5000
@@ -342,7 +343,7 @@ def test_no_gap_is_offered_where_the_whole_slot_misses_the_flank(lobes_moved_deg
     for wanted in (0.0, 0.1, 0.4):
         found = timing.adjust(wanted)
         assert not found.reachable and np.isnan(found.nearest_gap_mm)
-        assert says("no gap within reach opens at the E-gap") in found.reason
+        assert says("no gap within reach opens at the E-gap") in out_of_reach_words(found)
 
 
 @pytest.mark.parametrize("profile", ["law", "measured"])
@@ -371,7 +372,7 @@ def test_a_gap_of_nought_is_no_setting_in_which_contacts_open(profile):
             )
         )
         found = timing.adjust(0.0)
-        assert not found.reachable and "never open" in found.reason and "nan" not in found.reason
+        assert not found.reachable and [o.kind for o in found.obstacles] == [ObstacleKind.NEVER_OPENS]
         assert 0.0 < found.nearest_gap_mm < 1e-5
         nearest = timing.adjust(found.nearest_gap_mm)
         assert nearest.reachable
@@ -410,10 +411,9 @@ def test_an_eccentric_at_its_dead_centre_is_the_end_of_neither_slot_nor_travel()
     screw = {**plain()["contact_screw"], "throw_mm": 0.03, "range_deg": (-120.0, 120.0)}
     timing = InternalTiming(build(contact_screw=screw))
     found = timing.adjust(0.4)
-    assert not found.reachable and "eccentric does not reach" in found.reason
+    assert not found.reachable and [o.kind for o in found.obstacles] == [ObstacleKind.THROW]
     assert found.nearest_gap_mm == pytest.approx(float(timing.readings(0.0, -90.0).max_gap_mm[0]), abs=1e-6)
-    assert re.search(r"the nearest gap that can be had is [\d.]+ mm", found.reason)
-    assert "at the end of its" not in found.reason
+    assert found.nearest_at is None and out_of_reach_words(found).endswith(" in)")
 
 
 @pytest.mark.parametrize("gap", [-0.1, float("nan"), float("inf")])
@@ -430,23 +430,24 @@ def test_reason_names_what_is_in_the_way_and_by_how_much():
     plate = -float(timing.readings(0.0, screw).e_gap_error_deg[0])
     found = timing.adjust(wanted)
     assert not found.reachable
-    assert (
-        f"backplate would stand at {plate:.2f}°, {plate - 1:.2f}° beyond the end of its slot (-1° to 1°)"
-        in found.reason
-    )
-    said = float(re.search(r"nearest gap that can be had is ([\d.]+) mm", found.reason)[1])
+    (obstacle,) = found.obstacles
+    assert obstacle.kind is ObstacleKind.PLATE and obstacle.limits_deg == (-1.0, 1.0)
+    assert obstacle.value == pytest.approx(plate, abs=1e-6)
+    words = out_of_reach_words(found)
+    assert f"backplate would stand at {plate:.2f}°, {plate - 1:.2f}° beyond the end of its slot (-1° to 1°)" in words
+    assert found.nearest_at is ObstacleKind.PLATE and "with the backplate at the end of its slot" in words
+    said = float(re.search(r"nearest gap that can be had is ([\d.]+) mm", words)[1])
     assert said == pytest.approx(found.nearest_gap_mm, abs=1e-4)
     assert timing.adjust(said).reachable, "what is offered must not be refused"
     tight = {**plain()["contact_screw"], "range_deg": (-5.0, 5.0)}
     found = InternalTiming(build(contact_screw=tight)).adjust(wanted)
-    assert (
-        f"contact screw would stand at {screw:.2f}°, {-5 - screw:.2f}° beyond the end of its travel" in found.reason
-    )
-    assert "never close" in timing.adjust(timing.curve.top_mm).reason
-    assert (
-        "eccentric does not reach"
-        in InternalTiming(build(contact_screw={**plain()["contact_screw"], "throw_mm": 0.05})).adjust(wanted).reason
-    )
+    words = out_of_reach_words(found)
+    assert f"contact screw would stand at {screw:.2f}°, {-5 - screw:.2f}° beyond the end of its travel" in words
+    never = timing.adjust(timing.curve.top_mm)
+    assert [o.kind for o in never.obstacles] == [ObstacleKind.NEVER_CLOSES]
+    assert "lobe 1 lifts the contacts 0." in out_of_reach_words(never)
+    short = InternalTiming(build(contact_screw={**plain()["contact_screw"], "throw_mm": 0.05})).adjust(wanted)
+    assert "eccentric does not reach" in out_of_reach_words(short)
 
 
 @pytest.mark.parametrize("name", shipped_names("magnetos"))

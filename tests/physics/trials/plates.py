@@ -22,5 +22,5 @@ def plate_at(timing: InternalTiming, gap: float) -> float:
         }
     )
     found = InternalTiming(wide).adjust(gap)
-    assert found.reachable, found.reason
+    assert found.reachable, found.obstacles
     return found.backplate_deg
