@@ -7,7 +7,8 @@ import math
 from magview.bench.state import BenchState, firing_btdc_deg
 from magview.physics.cam.setting import internal_timing
 from magview.physics.uncertainty.instruments import Role, instruments, one_reading
-from magview.physics.wear.prediction import EstimatedRates, Firing, Limit, Rate, WearRates, course, lasting, leavings
+from magview.physics.wear.prediction import Firing, Limit, WearRates, course, lasting, leavings
+from magview.physics.wear.rates import EstimatedRates, Rate
 from magview.spec.language import format_angle, format_length, marked, tr
 
 _NEVER_H = 10_000.0

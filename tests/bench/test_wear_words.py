@@ -13,7 +13,8 @@ from magview.bench.placing import new_bench
 from magview.bench.state import readings
 from magview.bench.wear_words import expectation_words, lasting_words, leaving_words, rate_words
 from magview.physics.wear.inspection import Inspection
-from magview.physics.wear.prediction import WearRates, estimate_rates
+from magview.physics.wear.prediction import WearRates
+from magview.physics.wear.rates import estimate_rates
 from magview.spec.language import lengths_in
 from magview.spec.library import find_installation
 from tests.magnetos import in_thousandths

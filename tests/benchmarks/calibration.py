@@ -27,7 +27,8 @@ import numpy as np
 from magview.job.drift_line import READINGS, line_of
 from magview.physics.cam.setting import InternalTiming
 from magview.physics.wear.inspection import Inspection
-from magview.physics.wear.prediction import WearRates, estimate_rates, worn
+from magview.physics.wear.prediction import WearRates, worn
+from magview.physics.wear.rates import estimate_rates
 from magview.spec.library import find_magneto
 
 THOU, DRAG = 0.0254, 0.005

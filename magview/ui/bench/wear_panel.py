@@ -30,7 +30,8 @@ from magview.bench.wear_words import (
 )
 from magview.physics.uncertainty.instruments import one_reading, passing_blade_mm
 from magview.physics.wear.inspection import MAX_HOURS, Inspection
-from magview.physics.wear.prediction import USUAL_RATES, Rate, WearRates, estimate_rates, worn
+from magview.physics.wear.prediction import USUAL_RATES, WearRates, worn
+from magview.physics.wear.rates import Rate, estimate_rates, hidden_mm_per_100h
 from magview.spec.language import format_angle, format_length, marked, number, tr
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.bench_model import BenchModel
@@ -221,9 +222,7 @@ class WearPanel(QWidget):
             self.use_button.setEnabled(False)
             return
         self._heel_rate, self._pip_rate = found.heel, found.pip
-        arm, breaker = self._model.state.magneto.breaker.heel_arm_mm, self._model.state.magneto.breaker
-        # Burning of the faces has hidden as much of the heel's wear.
-        self._hidden_mm_per_100h = self.faces.exact * arm / breaker.contact_arm_mm if arm else 0.0
+        self._hidden_mm_per_100h = hidden_mm_per_100h(state.magneto, self.faces.exact)
         self.found.setText(rate_words(found))
         self.use_button.setEnabled(found.heel is not None and not any(outdated_inspections(state)))
 
