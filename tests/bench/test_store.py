@@ -23,7 +23,7 @@ from magview.bench.saved import dump_state, load_state
 from magview.bench.state import outdated_inspections
 from magview.bench.store import Redo, Store, Undo
 from magview.physics.trials.trial import HowRead, PlateScale, ReadingErrors, Trial
-from magview.physics.wear.prediction import Inspection
+from magview.physics.wear.inspection import Inspection
 from magview.spec import history
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto, shipped_names
