@@ -20,17 +20,10 @@ from magview.physics.wear.prediction import (
 )
 from magview.spec.library import find_magneto
 from tests.counts import examples
-from tests.magnetos import build, magnetos
+from tests.magnetos import magnetos
+from tests.physics.wear.steady import RATES, RATIO, steady
 
 few = settings(max_examples=examples(40), deadline=None)
-RATES = WearRates(0.02, 0.015)
-RATIO = 27.0 / 17.0
-"""Contact arm over heel arm of the plain test magneto."""
-
-
-def steady(**changes):
-    """A plain magneto set to 0.25 mm, limits 0.2 mm to 0.3 mm, mark tolerance 0.8 mm at 36 mm."""
-    return build(**({"gap_limits_mm": (0.2, 0.3)} | changes))
 
 
 # ---------------------------------------------------------------------- course

@@ -12,7 +12,7 @@ from magview.physics.wear.inspection import Inspection
 from magview.physics.wear.prediction import WearRates, worn
 from magview.physics.wear.rates import estimate_rates, hidden_mm_per_100h
 from tests.counts import sampled
-from tests.physics.wear.test_prediction import RATES, RATIO, steady
+from tests.physics.wear.steady import RATES, RATIO, steady
 from tests.wording import says
 
 
