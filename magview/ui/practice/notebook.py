@@ -53,6 +53,15 @@ _HINTS = {
     "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
     "note": marked("one line"),
 }
+_SAYS = {
+    ("opening", True): marked("It says: {amount} past the mark, they open late."),
+    ("opening", False): marked("It says: {amount} short of the mark, they open early."),
+    ("firing", True): marked("It says: {amount} before top dead centre."),
+    ("firing", False): marked("It says: {amount} after top dead centre."),
+    ("disc-zero", True): marked("It says: at top dead centre the disc reads {amount} before its zero."),
+    ("disc-zero", False): marked("It says: at top dead centre the disc reads {amount} after its zero."),
+}
+"""Entries that have a sign, in words, by whether it is a plus."""
 
 
 class LobeSpin(QuantitySpin):
@@ -103,6 +112,10 @@ class NotebookPanel(PracticePanel):
         self.value = QLineEdit()
         self.value.setMaxLength(400)
         self.value.returnPressed.connect(self._write)
+        self.says = QLabel()
+        self.says.setWordWrap(True)
+        self.says.setAccessibleName(tr("Meaning of the entry"))
+        self.value.textChanged.connect(self._tell_sign)
         self.unread = QLabel()
         self.unread.setWordWrap(True)
         self.unread.setAccessibleName(tr("What is wrong with the entry"))
@@ -113,6 +126,7 @@ class NotebookPanel(PracticePanel):
         form.addRow(tr("Ma&gneto"), self.side)
         form.addRow(tr("Lo&be"), self.lobe)
         form.addRow(tr("&Reading"), self.value)
+        form.addRow(self.says)
         form.addRow(tr("&Finding"), self.lead)
         form.addRow(self.write)
         form.addRow(self.unread)
@@ -153,7 +167,23 @@ class NotebookPanel(PracticePanel):
         self._form.setRowVisible(self.value, kind != "lead")
         self.value.setEnabled(kind != "running-in")
         self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
+        self._form.setRowVisible(self.says, (kind, True) in _SAYS)  # even while it is empty: nothing moves
+        self._tell_sign()
         self._say("")
+
+    def _tell_sign(self) -> None:
+        """Say in words what is typed, before it is written down."""
+        kind, words = self.kind.currentData(), ""
+        if (kind, True) in _SAYS:
+            try:
+                value = self._act(kind, self.value.text().strip()).value
+            except ValueError:
+                value = None
+            if value:
+                amount = abs(value)
+                shown = tr("{amount:length}", amount=amount) if kind == "opening" else tr("{amount}°", amount=amount)
+                words = tr(_SAYS[kind, value > 0.0], amount=shown)
+        self.says.setText(words or " ")
 
     def _write(self) -> None:
         kind, side, text = self.kind.currentData(), self.side.currentData(), self.value.text().strip()
