@@ -11,10 +11,8 @@ from typing import Literal
 import numpy as np
 
 from magview.bench.state import BenchState, crank_deg
-from magview.bench.words import breaker_end_sense, cam_sense, direction_word, drive_end_sense
+from magview.bench.words import cam_sense, direction_word, drive_end_sense
 from magview.classroom.blanks import offset_side
-from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
-from magview.drawing.breaker_end import breaker_end, pose
 from magview.drawing.captions import CAPTIONS, ENDS, End
 from magview.drawing.coupling_on_paper import paint, rotation_arrow, slot_numbers, upright
 from magview.drawing.crank_end import PARENTS as CRANK_PARENTS
@@ -23,8 +21,10 @@ from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_
 from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
-from magview.drawing.shapes import Array, Point, polar, polar_point
-from magview.drawing.svg import Frame, Places, disc, leader, mark_numbers, path, pieces, stroked, svg, words
+from magview.drawing.scene import Frame
+from magview.drawing.scene_svg import disc, path, stroked, words
+from magview.drawing.shapes import Array, Point, polar_point
+from magview.drawing.svg import Places, breaker_body, leader, pieces, svg
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import tr
@@ -102,27 +102,17 @@ def _caption(state: BenchState, end: End) -> str:
 
 
 def _breaker(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
-    shown, now = breaker_end(state.magneto), pose(state)
-    places = Places(BREAKER_PARENTS, shown.origins, now.turns_deg)
     side = _WIDTH - 2 * _MARGIN
     height = side + 12.0
-    frame = Frame(side / (2 * shown.extent_mm), _WIDTH / 2, height / 2)
-    body = pieces(shown.shapes, places, frame) + _poles(state, shown.rim_mm, frame)
-    if labels in ("names", "none"):  # numbers of marks beside numbered parts would be taken for theirs
-        body += mark_numbers(shown, frame, 9.0)
-    return height, body, _tips(shown.anchors, places, frame)
-
-
-def _poles(state: BenchState, rim_mm: float, frame: Frame) -> str:
-    sense, poles = breaker_end_sense(state.magneto), state.magneto.poles
-    text = ""
-    for i in range(poles):
-        at = polar(1.065 * rim_mm, i * 360.0 / poles + sense * state.rotor_deg + 360.0 / poles * 0.2)
-        x, y = frame.of(at[None])[0].tolist()
-        # On white, or the hatching would run through the letter.
-        text += disc(x, y, 8, "#ffffff")
-        text += words(x, y + 4.2, "S" if i % 2 else "N", "middle", _SIZE)
-    return text
+    wanted = {
+        "names": lambda word: True,
+        "none": lambda word: len(word.text) == 1,
+        # Numbers of marks and lobes beside numbered parts would be taken for theirs.
+        "blanks": lambda word: word.text in ("N", "S"),
+        "answers": lambda word: word.text in ("N", "S"),
+    }[labels]
+    body, tips = breaker_body(state, side, (_WIDTH / 2, height / 2), _SIZE, wanted)
+    return height, body, tips
 
 
 def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:

@@ -237,8 +237,25 @@ class BreakerLayout:
             *self._front(),
         ]
         face = self.at(contact_arm, 0.0)
-        slot = self.turned(CLAMPS_DEG[0])
-        names = {
+        return BreakerEnd(
+            shapes=tuple(shapes),
+            origins={group: (0.0, 0.0) for group in PARENTS} | {"arm": pivot, "stop": pivot, "screw": screw},
+            anchors=self.anchors(),
+            rim_mm=self.rim_outer,
+            extent_mm=1.32 * self.rim_outer,
+            plain=self.arms.plain,
+            contact=point(face),
+            mark_numbers=tuple(
+                polar_point(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense) for b in self.marks
+            ),
+        )
+
+    def anchors(self) -> dict[str, tuple[str, Point]]:
+        """Points of the parts' names: part → (group, point [mm])."""
+        k, contact_arm = self.size, self.arms.contact_arm_mm
+        screw, slot = point(self.at(contact_arm + 9.5 * k, -0.5 * k)), self.turned(CLAMPS_DEG[0])
+        pivot = polar_point(self.arms.pivot_distance_mm, self.pivot_bearing)
+        return {
             "rotor": ("rotor", polar_point(sum(RING) / 2 * self.rim_outer, 0.0)),
             "pole shoe": ("case", polar_point(sum(SHOES) / 2 * self.rim_outer, 180.0 / self.magneto.poles)),
             "cam": ("cam", polar_point(self.lobe_top * 0.84, self.lobe_bearing())),
@@ -254,18 +271,6 @@ class BreakerLayout:
             "lock screw": ("plate", point(self.at(contact_arm + 5.2 * k, -3.2 * k))),
             "contact screw": ("plate", screw),
         }
-        return BreakerEnd(
-            shapes=tuple(shapes),
-            origins={group: (0.0, 0.0) for group in PARENTS} | {"arm": pivot, "stop": pivot, "screw": screw},
-            anchors=names,
-            rim_mm=self.rim_outer,
-            extent_mm=1.32 * self.rim_outer,
-            plain=self.arms.plain,
-            contact=point(face),
-            mark_numbers=tuple(
-                polar_point(self.number_radius, b - NUMBER_BEFORE_DEG * self.sense) for b in self.marks
-            ),
-        )
 
     def _magnet(self) -> list[Shape]:
         """Rotor and pole shoes, plain: full register is a pole centred on a shoe, neutral half-way between."""

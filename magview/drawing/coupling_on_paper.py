@@ -19,8 +19,10 @@ from magview.drawing.drive_end import (
     drive_end,
     drive_pose,
 )
+from magview.drawing.scene import Frame
+from magview.drawing.scene_svg import disc, path, stroked, words
 from magview.drawing.shapes import arc, polar
-from magview.drawing.svg import Frame, Places, disc, path, pieces, stroked, svg, words
+from magview.drawing.svg import Places, pieces, svg
 from magview.spec.engine import Coupling
 from magview.spec.language import marked, tr
 

@@ -5,19 +5,20 @@ Turns and moves are worked into the points, so that any viewer shows the same, h
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
 from html import escape
 
 import numpy as np
 
 from magview.bench.state import BenchState
-from magview.bench.words import breaker_end_sense
 from magview.curves.lift import round_levels
-from magview.drawing.breaker_end import PARENTS as BREAKER_PARENTS
-from magview.drawing.breaker_end import BreakerEnd, breaker_end, pose
+from magview.drawing.breaker_end import breaker_layout
+from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.labels import Label, arrange
-from magview.drawing.shapes import Array, Point, Shape, hatching, polar, rotate
+from magview.drawing.scene import Frame, Options, Word
+from magview.drawing.scene_svg import disc, path, scene_body, stroked, words
+from magview.drawing.shapes import Array, Point, Shape, hatching, point, rotate
 from magview.spec.language import number, tr
 
 FILLS = {
@@ -40,54 +41,32 @@ HATCHING = {
 """Bearings of the lines that tell one material from its neighbours [deg]."""
 
 _WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint": 3.0}
-_FONT = "font-family=\"'DejaVu Sans', Verdana, sans-serif\""
-
-
-@dataclass(frozen=True)
-class Frame:
-    """From millimetres, y up, to the picture's pixels, y down."""
-
-    scale: float
-    left: float
-    top: float
-
-    def of(self, points: Array) -> Array:
-        return np.column_stack([self.left + self.scale * points[:, 0], self.top - self.scale * points[:, 1]])
 
 
 def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
     """The breaker end of a state, as seen from there, with the names of its parts."""
-    drawing, now = breaker_end(state.magneto), pose(state)
-    places = Places(BREAKER_PARENTS, drawing.origins, now.turns_deg)
     margin = 77.0 if names else 4.0
     side = width - 2 * margin
-    head = 12.0 if names else 0.0  # a line over the drawing, for the words of its two ticks
-    height = head + side + 8.0
-    frame = Frame(side / (2 * drawing.extent_mm), width / 2, head + side / 2 + 4.0)
-    body = pieces(drawing.shapes, places, frame) + mark_numbers(drawing, frame)
+    height = side + 16.0
+    body, tips = breaker_body(state, side, (width / 2, height / 2), 9.0 if names else 10.0)
     if names:
-        tips = {
-            name: tuple(frame.of(places.put(group, np.array([point])))[0].tolist())
-            for name, (group, point) in drawing.anchors.items()
-        }
-        body += _names(tips, margin, width - margin, height) + _ticks(state, frame, drawing.rim_mm)
+        body += _names(tips, margin, width - margin, height)
     return svg(width, height, title, body)
 
 
-def mark_numbers(drawing: BreakerEnd, frame: Frame, size: float = 7.0) -> str:
-    """The numbers of the rim marks, beside them."""
-    points = frame.of(np.array(drawing.mark_numbers)).tolist()
-    return "".join(words(x, y + 0.36 * size, str(i), "middle", size) for i, (x, y) in enumerate(points, 1))
+def breaker_body(
+    state: BenchState, side: float, middle: tuple[float, float], em: float,
+    wanted: Callable[[Word], bool] = lambda word: True,
+) -> tuple[str, dict[str, tuple[float, float]]]:  # fmt: skip
+    """Return the breaker end as large as a square of a side about a point [px], and where its names point.
 
-
-def _ticks(state: BenchState, frame: Frame, rim_mm: float) -> str:
-    """Words at the ticks over the drawing, each leaning away from the other."""
-    sense, radius = breaker_end_sense(state.magneto), 1.21 * rim_mm
-    text = ""
-    for bearing, word, away in ((0.0, tr("neutral"), -sense), (sense * state.magneto.e_gap_deg, tr("E-gap"), sense)):
-        x, y = frame.of(np.array([polar(radius, float(bearing))]))[0].tolist()
-        text += words(x + 2.0 * away, y - 2.0, word, "start" if away > 0 else "end")
-    return text
+    `em`: size of usual type [px]; `wanted`: which words of the picture are written.
+    """
+    scene = breaker_scene(Shown.of(state), Options(names=False))
+    frame = Frame(side / (scene.box[2] - scene.box[0]), *middle)
+    anchors = breaker_layout(state.magneto).anchors()
+    tips = {name: frame.at(point(scene.group(group).put(np.array(at)))) for name, (group, at) in anchors.items()}
+    return scene_body(scene, frame, em, wanted), tips
 
 
 # ---------------------------------------------------------------------- pieces
@@ -137,28 +116,10 @@ def _piece(shape: Shape, places: Places, frame: Frame, pitch: float) -> str:
     return text
 
 
-def stroked(d: str, width: float, *, fill: str = "none", colour: str = "#000000", dash: str = "") -> str:
-    """A path of SVG, its line so wide [px]."""
-    dashed = f' stroke-dasharray="{dash}"' if dash else ""
-    return f'<path d="{d}" fill="{fill}" stroke="{colour}" stroke-width="{width:g}"{dashed}/>\n'
-
-
-def disc(x: float, y: float, radius: float, fill: str, colour: str = "none", width: float = 0.0) -> str:
-    """A filled circle [px]."""
-    line = f'stroke="{colour}" stroke-width="{width:g}"'
-    return f'<circle cx="{x:.1f}" cy="{y:.1f}" r="{radius:g}" fill="{fill}" {line}/>\n'
-
-
 def leader(label: Label, width: float) -> str:
     """The line from a name to its part, with a dot at its end."""
     line = f"M{label.x:.1f} {label.y:.1f}L{label.tip_x:.1f} {label.tip_y:.1f}"
     return stroked(line, width) + disc(label.tip_x, label.tip_y, 3.0 * width, "#000000", "#ffffff", width)
-
-
-def path(points: Array, closed: bool) -> str:
-    """Points as the way of a path."""
-    pairs = [f"{x:.2f} {y:.2f}" for x, y in points.tolist()]
-    return f"M{pairs[0]}L{' '.join(pairs[1:])}{'Z' if closed else ''}"
 
 
 def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, height: float) -> str:
@@ -168,13 +129,6 @@ def _names(tips: Mapping[str, tuple[float, float]], left: float, right: float, h
         anchor, x = ("end", label.x - 3) if label.left else ("start", label.x + 3)
         text += words(x, label.y + 3.5, tr(label.text), anchor)
     return text
-
-
-def words(x: float, y: float, text: str, anchor: str = "start", size: float = 10.0) -> str:
-    """A line of text at a place [px]."""
-    return (
-        f'<text x="{x:.1f}" y="{y:.1f}" {_FONT} font-size="{size:g}" text-anchor="{anchor}">{escape(text)}</text>\n'
-    )
 
 
 def svg(width: float, height: float, title: str, body: str) -> str:
