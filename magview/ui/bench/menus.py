@@ -96,12 +96,12 @@ class BenchMenus(PictureMenuMaker):
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
         self.plots_action = self.check(view, tr("P&lots"), self._show_plots, False, QKeySequence("Ctrl+L"))
-        self._large = view.addMenu(tr("&One picture large"))
+        self._large = view.addMenu(tr("One pi&cture large"))
         view.addSeparator()
         self.check(view, tr("&Names of parts"), pictures.breaker.set_names, True, QKeySequence("N"))
         self.check(view, tr("See the breaker from the &drive end"), pictures.breaker.set_mirrored, False, None)
         self.turn_round_action = self.act(
-            view, tr("See the coupling from the o&ther side"), pictures.drive.turn_round, QKeySequence("E")
+            view, tr("See the coupling from the other &side"), pictures.drive.turn_round, QKeySequence("E")
         )
         self.check(view, tr("Draw the &gap 5× its size"), self._exaggerate, False, None)
         self.check(view, tr("&Follow the contacts when zoomed"), self._follow, False, None)
