@@ -67,6 +67,11 @@ def conditions(state: BenchState) -> tuple[Verdict, Verdict, Verdict, Verdict]:
     return (_piston(state, crank), _magnet(state), _contacts(state), _finger(state))
 
 
+def conditions_now(state: BenchState) -> tuple[Verdict, ...]:
+    """The conditions as they stand that are known: without an engine those of magnet and contacts."""
+    return conditions(state) if state.engaged is not None else (_magnet(state), _contacts(state))
+
+
 def conditions_at_opening(state: BenchState, side: Side) -> tuple[Verdict, Verdict, Verdict, Verdict] | None:
     """The four conditions at the instant at which a magneto's contacts open for No. 1; None where they never do.
 

@@ -45,6 +45,22 @@ def place_words(btdc_deg: float) -> str:
     )
 
 
+def short_place_words(btdc_deg: float) -> str:
+    """The same where there is room for a few words only."""
+    angle = abs(btdc_deg)
+    if angle < SHOWN_DEG:
+        return tr("at TDC")
+    return tr("{angle:deg} before TDC", angle=angle) if btdc_deg > 0 else tr("{angle:deg} after TDC", angle=angle)
+
+
+def play_words(state: BenchState) -> str:
+    """That play of the drive is not taken up, wherever an angle of the crank is told; "" where it is."""
+    engaged = state.engaged
+    if engaged is None or engaged.play.deg <= SHOWN_DEG:
+        return ""
+    return tr("Approached against rotation, play of {play:deg} of rotor not taken up", play=engaged.play.deg)
+
+
 def btdc_words(btdc_deg: float) -> str:
     """An angle where "before top dead centre" is said already, or understood; one after it says so itself."""
     if btdc_deg > -SHOWN_DEG:

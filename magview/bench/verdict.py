@@ -52,6 +52,16 @@ def never_words(result: Readings, lobe: int = 0) -> str:
     return tr("never: they stay open") if result.max_gap_mm[lobe] > 0 else tr("never: they stay closed")
 
 
+def late_words(result: Readings) -> str:
+    """The opening of lobe 1 against the E-gap [rotor deg], in a few words."""
+    error = float(result.e_gap_error_deg[0])
+    if never := never_words(result):
+        return never
+    if abs(error) < 0.005:
+        return tr("at the E-gap")
+    return tr("{angle:deg} late", angle=error) if error > 0 else tr("{angle:deg} early", angle=-error)
+
+
 def mark_words(offset_text: str, offset_mm: float) -> str:
     """An offset of the straightedge with its side: `offset_text` as written in the user's unit, `offset_mm` [mm] past
     the mark, negative short of it; NaN where there is none."""

@@ -1,48 +1,52 @@
-"""The four things that agree when No. 1 fires, each with its verdict."""
+"""The four things that agree when No. 1 fires, as four boxes."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel
+from collections.abc import Sequence
 
-from magview.bench.conditions import CONDITION_WORDS, Condition, conditions_at_opening, verdict_words
-from magview.bench.lamp_words import NOT_READ
-from magview.bench.state import BenchState, Engaged, mounting_of
+from PySide6.QtWidgets import QLabel
+
+from magview.bench.conditions import Condition
+from magview.bench.four_conditions import Judged, Told
+from magview.bench.lamp_words import play_words
+from magview.bench.state import BenchState
 from magview.spec.language import tr
+from magview.ui.kit.judged_boxes import Boxed, JudgedBox, JudgedBoxes
+from magview.ui.kit.look import Look
+from magview.ui.kit.section import Section
+from magview.ui.kit.signs import Sign
 from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
+
+_SIGNS = {
+    Judged.RIGHT: Sign.IN,
+    Judged.WRONG: Sign.OUT,
+    Judged.UNKNOWN: Sign.UNKNOWN,
+    Judged.ELSEWHERE: Sign.NONE,
+}
 
 
-class ConditionsBox(QGroupBox):
-    """A row for each condition, of the magneto in view, at the instant at which its contacts open for No. 1."""
+class ConditionsBox(Section):
+    """A box for each condition, with its sign and its figure; below them what is to be known of the crank."""
 
-    def __init__(self) -> None:
-        super().__init__(tr("Four at one instant: when the contacts open for No. 1"))
-        grid = QGridLayout(self)
-        grid.setColumnStretch(1, 1)
-        self.names: dict[Condition, QLabel] = {}
-        self.verdicts: dict[Condition, QLabel] = {}
-        for row, condition in enumerate(Condition):
-            name, verdict = QLabel(tr(CONDITION_WORDS[condition])), QLabel()
-            verdict.setAccessibleName(tr(CONDITION_WORDS[condition]))
-            verdict.setWordWrap(True)
-            grid.addWidget(name, row, 0)
-            grid.addWidget(verdict, row, 1)
-            self.names[condition], self.verdicts[condition] = name, verdict
-        self.look = QLabel()
-        self.look.setWordWrap(True)
-        grid.addWidget(self.look, len(Condition), 0, 1, 2)
+    def __init__(self, look: Look, note: str) -> None:
+        """`note`: the instant at which they are judged."""
+        super().__init__(tr("Four at one instant"), look)
+        self.note.setText(note)
+        self.four = JudgedBoxes(look)
+        self.words = QLabel()
+        self.words.setWordWrap(True)
+        self.body.addWidget(self.four)
+        self.body.addWidget(self.words)
 
-    def show_conditions(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
-        """Show the verdicts for a state."""
-        read = mounting_of(engaged, engaged.side).lamp_read
-        by = tr("By the readings entered.") if read else tr(NOT_READ)
-        self.look.setText(f"{by} {tr('At the engine look at each of the four yourself.')}")
-        found = conditions_at_opening(state, engaged.side)
-        for place, (_, label) in enumerate(self.verdicts.items()):
-            if found is None:
-                label.setText(tr("✗ the contacts never open and close"))
-                tint(label, theme.bad)
-                continue
-            mark, colour = ("✓", theme.good) if found[place].met else ("✗", theme.bad)
-            label.setText(f"{mark} {verdict_words(found[place])}")
-            tint(label, colour, bold=not found[place].met)
+    def box(self, condition: Condition) -> JudgedBox:
+        """The box of a condition."""
+        return self.four.boxes[list(Condition).index(condition)]
+
+    def show_four(self, state: BenchState, told: Sequence[Told], words: str = "") -> None:
+        """Show them, and one sentence more; play that is not taken up makes every angle of the crank doubtful."""
+        self.four.show_values([Boxed(one.name, one.figure, _SIGNS[one.judged], one.words) for one in told])
+        play = play_words(state)
+        self.words.setText(f"⚠ {play}." if play else words)
+        self.words.setVisible(bool(play or words))
+        theme = self._look.theme
+        tint(self.words, theme.warn if play else theme.text, bold=bool(play))

@@ -8,13 +8,14 @@ from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QMenu, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QMenu, QSplitter, QVBoxLayout, QWidget
 
 from magview.bench.autosave import Autosave
 from magview.bench.state import BenchState
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.ui.bench import panes
+from magview.ui.bench.page_tabs import PageTabs
 from magview.ui.bench.panes import PANELS
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import CAUTION
@@ -132,8 +133,7 @@ class BenchPage(Page):
     # -------------------------------------------------------------- building
 
     def _lay_out(self) -> None:
-        self.tabs = QTabWidget()
-        self.tabs.setDocumentMode(True)
+        self.tabs = PageTabs()
         self.split = QSplitter(Qt.Orientation.Horizontal)
         # The large pictures above, the row of small ones or the plots below, the calculators beside both.
         self.pictures = QSplitter(Qt.Orientation.Horizontal)
@@ -187,8 +187,8 @@ class BenchPage(Page):
         self._panes["setting"].panel()  # its width shares out the window
         yield
         for name, (title, meaning) in PANELS.items():
-            self.tabs.addTab(self._panes[name], tr(title))
-            self.tabs.setTabToolTip(self.tabs.count() - 1, tr(meaning))
+            self.tabs.add_page(self._panes[name], tr(title), tr(meaning))
+        self.tabs.add_action(self.menus.plots_action)
         self.tabs.setMinimumWidth(0)
         self.tabs.currentChanged.connect(self._emphasise)
         self._emphasise()

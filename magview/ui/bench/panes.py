@@ -63,9 +63,9 @@ def wear_panel(model: BenchModel, look: Look) -> WearPanel:
 PANELS: dict[str, tuple[str, str]] = {
     "setting": (marked("&Internal"), marked("Internal timing")),
     "timing": (marked("En&gine"), marked("Timing to the engine")),
-    "lead": (marked("&Lead"), marked("Switch lead")),
+    "lead": (marked("Switch &lead"), marked("Switch lead")),
     "trials": (marked("&Trials"), marked("Trials, and what to try next")),
-    "uncertainty": (marked("Unce&rtainty"), marked("How sure the setting is")),
+    "uncertainty": (marked("How su&re"), marked("How sure the setting is")),
     "wear": (marked("&Wear"), marked("Wear and drift")),
 }
 """The calculators beside the pictures: words of their tabs, and what they are about."""

@@ -14,6 +14,7 @@ class Sign(Enum):
     IN = "✓", "good", marked("in")
     OUT = "✗", "bad", marked("out")
     FOUND_OUT = "△", "warn", marked("out when found")
+    UNKNOWN = "?", "warn", marked("not known")
     NONE = "–", "faint", marked("not judged")
 
     def __init__(self, mark: str, role: str, words: str) -> None:

@@ -34,9 +34,10 @@ class _Number(QWidget):
         if event.type() == QEvent.Type.FontChange:
             self._size_up()
 
-    def show_number(self, number: int) -> None:
-        """Write another number in the circle."""
-        self._number = str(number)
+    def show_number(self, number: int, at: int = -1) -> None:
+        """Show a number, or how far things have come while they are at one of the steps: done, or under way."""
+        here = number - 1
+        self._number = "✓" if here < at else "▶" if here == at else str(number)
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -95,6 +96,13 @@ class Steps(QWidget):
             if there:
                 label.setText(steps[place])
                 label.setAccessibleName(tr("Step {number}: {act}", number=place + 1, act=steps[place]))
+
+    def point_at(self, step: int) -> None:
+        """Mark a step, from 0, as the one that is being done, and those before it as done; −1 marks none."""
+        for place, (number, label) in enumerate(self._rows):
+            number.show_number(place + 1, step)
+            under_way = place == step and place < len(self._steps)
+            label.setAccessibleDescription(tr("being done") if under_way else "")
 
     def _add_row(self) -> None:
         number, label = _Number(self._look), QLabel()

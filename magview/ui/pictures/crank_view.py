@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QWidget
 
 from magview.bench import actions as do
+from magview.bench.lamp_words import play_words
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
@@ -38,9 +39,6 @@ _STROKES = {
     "power": marked("power stroke"),
     "exhaust": marked("exhaust stroke"),
 }
-
-_PLAY_DEG = 0.005
-"""Less play than this would be written 0.00°."""
 
 
 @dataclass
@@ -164,10 +162,8 @@ class CrankView(PictureView):
         words, where = self._short_words(engaged), self._short_words(engaged, drop=False)
         rod = () if self._drawing.true_rod else (tr("rod drawn on the crank pin"),)
         choices: list[tuple[str, ...]] = [(words, *rod), (where, *rod), (where,)]
-        if engaged.play.deg > _PLAY_DEG:
-            play = engaged.play.deg
-            warning = tr("Approached against rotation, play of {play:deg} of rotor not taken up", play=play)
-            short = tr("Against rotation: play of {play:deg} not taken up", play=play)
+        if warning := play_words(self._model.state):
+            short = tr("Against rotation: play of {play:deg} not taken up", play=engaged.play.deg)
             choices = [*((warning, *parts) for parts in choices), (short, where), (warning,), (short,)]
         return tuple("; ".join(parts) for parts in choices)
 
@@ -197,8 +193,7 @@ class CrankView(PictureView):
         """As much as there is room for along the lower edge; all of it on the pointer."""
         if self.viewport().toolTip() != text:
             self.viewport().setToolTip(text)
-        engaged = self._model.state.engaged
-        warns = self.numbers and engaged is not None and engaged.play.deg > _PLAY_DEG
+        warns = self.numbers and bool(play_words(self._model.state))
         painter.setPen(QColor(self.look.theme.text if warns else self.look.theme.faint))
         self._paint_block(painter, self.shown_foot(), Qt.AlignmentFlag.AlignBottom)
 

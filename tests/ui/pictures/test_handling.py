@@ -388,7 +388,7 @@ def test_a_hand_on_the_rotor_ends_a_run(open_window):
     window = open_window(on_the_published_coupling())
     window.model.run(20.0, None)
     window.model.tick(0.016)
-    window.panel._to_e_gap()  # noqa: SLF001
+    window.panel.setting.to_e_gap.click()
     assert not window.model.running
     assert window.model.state.rotor_deg == 11.0
     window.model.run(20.0, None)
