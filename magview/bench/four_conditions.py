@@ -18,9 +18,10 @@ from magview.bench.conditions import (
     verdict_words,
 )
 from magview.bench.lamp import SHOWN_DEG, Standing, standing
-from magview.bench.lamp_words import NOT_READ, btdc_words, should_words, short_place_words
+from magview.bench.lamp_words import NOT_READ, btdc_words, short_place_words, should_words
 from magview.bench.state import BenchState, Side, firing_btdc_deg
 from magview.spec.language import format_angle, marked, tr
+
 
 class Judged(Enum):
     """The judgement on one of the four."""
@@ -69,7 +70,9 @@ def four_at_opening(state: BenchState, side: Side) -> tuple[Told, ...]:
     """The four at the instant at which a magneto's contacts open for No. 1. Raises SpecError without an engine."""
     found = conditions_at_opening(state, side)
     by_kind = {} if found is None else {one.condition: one for one in found}
-    return tuple(_told(state, side, condition, by_kind.get(condition), True, at_opening=True) for condition in Condition)
+    return tuple(
+        _told(state, side, condition, by_kind.get(condition), True, at_opening=True) for condition in Condition
+    )
 
 
 def _told(

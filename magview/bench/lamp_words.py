@@ -158,14 +158,16 @@ _WORDS = {
     Cause.NOTHING: marked("nothing need have moved: it should read {reads}."),
     Cause.NOT_MOVED: marked("no tooth was moved: it then reads {reads}."),
     Cause.WRONG_WAY: marked(
-        "the teeth were moved the wrong way (magneto flange {flange}, disc {disc}): it then reads {reads}."
+        "the teeth were moved the wrong way (A disc {disc}, B magneto flange {flange}): it then reads {reads}."
     ),
     Cause.WRONG_FACE: marked(
-        "the teeth were moved on the wrong face (magneto flange {flange}, disc {disc}): it then reads {reads}."
+        "the teeth were moved on the wrong face (A disc {disc}, B magneto flange {flange}): it then reads {reads}."
     ),
-    Cause.ONE_FACE: marked("only one face was moved (magneto flange {flange}, disc {disc}): it then reads {reads}."),
+    Cause.ONE_FACE: marked(
+        "only one face was moved (A disc {disc}, B magneto flange {flange}): it then reads {reads}."
+    ),
     Cause.MISCOUNTED: marked(
-        "one tooth was miscounted (magneto flange {flange}, disc {disc}): it then reads {reads}."
+        "one tooth was miscounted (A disc {disc}, B magneto flange {flange}): it then reads {reads}."
     ),
     Cause.CONTACTS_AS_BEFORE: marked("the contacts were not set anew after all: it then reads {reads}."),
     Cause.AGAINST_ROTATION: marked("the lamp was read coming against rotation: it then reads {reads}."),
@@ -173,7 +175,7 @@ _WORDS = {
     Cause.OTHER_CYLINDER: marked("the opening for another cylinder was read, on lobe {lobe}: it then reads {reads}."),
     Cause.OTHER_STROKE: marked("No. 1 was on its exhaust stroke, lobe {lobe} opening: it then reads {reads}."),
     Cause.TEETH: marked(
-        "teeth were moved beyond those entered (magneto flange {flange}, disc {disc}): it then reads {reads}."
+        "teeth were moved beyond those entered (A disc {disc}, B magneto flange {flange}): it then reads {reads}."
     ),
 }
 

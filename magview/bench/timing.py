@@ -100,8 +100,8 @@ def both_words(state: BenchState) -> str:
     rotation = state.magneto.rotation
     left, right = (move_words(move, rotation, "drive end") for move in (found.left, found.right))
     return tr(
-        "Both together, from as found. Left: magneto flange {left_flange}, disc {left_disc}; it then fires "
-        "{left:deg}. Right: magneto flange {right_flange}, disc {right_disc}; it then fires {right:deg}.",
+        "Both together, from as found. Left: A disc {left_disc}, B magneto flange {left_flange}; it then fires "
+        "{left:deg}. Right: A disc {right_disc}, B magneto flange {right_flange}; it then fires {right:deg}.",
         left_flange=left[0],
         left_disc=left[1],
         left=found.left.result_btdc_deg,

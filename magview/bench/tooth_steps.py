@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from magview.bench.state import Engaged, Mounting
 from magview.bench.words import teeth_words, way_words
-from magview.physics.engine.coupling import crank_advance_deg, mesh, rotor_shift_deg
+from magview.physics.engine.coupling import crank_advance_deg, rotor_shift_deg
 from magview.spec.language import marked, tr
 from magview.spec.magneto import Rotation
 
@@ -25,33 +25,30 @@ class ToothStep:
 
 
 def steps_between(start: tuple[int, int], end: tuple[int, int]) -> list[ToothStep]:
-    """The single steps from one position (magneto flange, disc) to another.
+    """The single steps from one position (magneto flange, disc) to another: all of A, the disc, then B, the flange.
 
-    Always at the face with more teeth to go, so that the two take turns, a vernier pair stays together and the
-    timing never strays far – also when the way is taken up again in its middle.
+    So they are done with the magneto off: the disc is set on again, then the flange is counted from its paint.
     """
     (i, j), steps = start, []
-    while (i, j) != end:
-        to_go = end[0] - i, end[1] - j
-        if abs(to_go[0]) >= abs(to_go[1]):
-            way = 1 if to_go[0] > 0 else -1
-            i += way
-            steps.append(ToothStep("magneto flange", way, i, j))
-        else:
-            way = 1 if to_go[1] > 0 else -1
-            j += way
-            steps.append(ToothStep("disc", way, i, j))
+    while j != end[1]:
+        way = 1 if end[1] > j else -1
+        j += way
+        steps.append(ToothStep("disc", way, i, j))
+    while i != end[0]:
+        way = 1 if end[0] > i else -1
+        i += way
+        steps.append(ToothStep("magneto flange", way, i, j))
     return steps
 
 
 def step_words(step: ToothStep, rotation: Rotation, mounting: Mounting) -> str:
-    """The moves, and the place of the painted marks afterwards."""
+    """The move, and the place of the painted marks afterwards."""
     after = replace(mounting, magneto_teeth=step.magneto_teeth, disc_teeth=step.disc_teeth)
-    teeth = teeth_words(step.teeth, rotation, "drive end")
+    teeth = teeth_words(step.teeth, rotation, "engine")
     words = (
-        tr("Move the magneto flange {teeth} on the disc.", teeth=teeth)
+        tr("B: move the magneto flange {teeth} on the disc.", teeth=teeth)
         if step.face == "magneto flange"
-        else tr("Move the disc {teeth} on the drive flange, the magneto flange with it.", teeth=teeth)
+        else tr("A: move the disc {teeth} on the drive flange, the magneto flange with it.", teeth=teeth)
     )
     return f"{words} {marks_words(after)}"
 
@@ -88,8 +85,8 @@ def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_tu
         return tr("{rotor:.3deg} of rotor = {crank:.3deg} of crank", rotor=rotor, crank=crank)
 
     return tr(
-        "One tooth of the magneto flange on the disc is {magneto}; of the disc on the drive flange {disc}; "
-        "one with rotation at the flange and one against at the disc {both}.",
+        "One tooth of the disc on the drive flange (A) is {disc}; of the magneto flange on the disc (B) {magneto}; "
+        "A one against and B one with rotation together {both}.",
         magneto=degrees(1, 0),
         disc=degrees(0, 1),
         both=degrees(1, -1),
@@ -106,15 +103,11 @@ def far_apart(engaged: Engaged) -> list[Mounting]:
     ]
 
 
-def coupling_words(engaged: Engaged, mounting: Mounting | None = None) -> str:
-    """The coupling's teeth, and which slots the disc's marked teeth sit in now, or in another mounting."""
-    coupling, at = engaged.installation.disc, mounting or engaged.mounting
-    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
+def coupling_words(engaged: Engaged) -> str:
+    """The coupling's teeth."""
+    coupling = engaged.installation.disc
     return tr(
-        "{magneto_teeth} teeth at the magneto, {drive_teeth} at the drive. The disc's marked tooth "
-        "sits in magneto slot {magneto_slots} and in drive slot {drive_slots}.",
+        "{drive_teeth} teeth at the drive, {magneto_teeth} at the magneto.",
         magneto_teeth=coupling.magneto_teeth,
         drive_teeth=coupling.drive_teeth,
-        magneto_slots=now.magneto_slots[0] + 1,
-        drive_slots=now.drive_slots[0] + 1,
     )

@@ -11,7 +11,8 @@ from magview.spec.engine import Engine
 from magview.spec.language import in_english, marked, tr, tr_n
 from magview.spec.magneto import Magneto, Rotation
 
-Viewpoint = Literal["drive end", "breaker end"]
+Viewpoint = Literal["drive end", "breaker end", "engine"]
+"""The last: as one stands at the engine, the magneto taken off, which is the breaker end's side."""
 
 
 def direction_word(sign: float, rotation: Rotation, viewpoint: Viewpoint) -> str:
@@ -172,6 +173,8 @@ _SEEN: dict[tuple[Viewpoint, bool], str] = {
     ("drive end", False): marked("{move} (anticlockwise seen from the drive end)"),
     ("breaker end", True): marked("{move} (clockwise seen from the breaker end)"),
     ("breaker end", False): marked("{move} (anticlockwise seen from the breaker end)"),
+    ("engine", True): marked("{move} (clockwise as you stand at the engine)"),
+    ("engine", False): marked("{move} (anticlockwise as you stand at the engine)"),
 }
 
 

@@ -232,12 +232,12 @@ def _moves_text(moves: list[Move], reading: PairReading, coupling: Coupling) -> 
     results = [btdc_words(move.result_btdc_deg) for move in moves]
     head, wide = tr("fires at"), max((len(words) for words in results), default=0)
     wide = max(len(head), wide)
-    rest = tr("from wanted   magneto flange on the disc; disc on the drive flange")
+    rest = tr("from wanted   A disc on the drive flange; B magneto flange on the disc")
     lines.append(f"       {head:<{wide}}   {rest}")
     for n, (move, result) in enumerate(zip(moves, results, strict=True), start=1):
         flange, disc = _words(move, coupling)
         residual = format_angle(move.residual_deg, True)
-        lines.append(f"  {n:>2}   {result:<{wide}}   {residual:<11}   {flange}; {disc}")
+        lines.append(f"  {n:>2}   {result:<{wide}}   {residual:<11}   A {disc}; B {flange}")
     return "\n".join([*lines, ""])
 
 
@@ -347,11 +347,11 @@ _TOGETHER = marked(
 )
 _MOVED = {
     "left": marked(
-        "  left   magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires}, "
+        "  left   A disc on the drive flange: {disc}; B magneto flange on the disc: {flange}; then fires at {fires}, "
         "{off:+deg} from wanted"
     ),
     "right": marked(
-        "  right  magneto flange on the disc: {flange}; disc on the drive flange: {disc}; then fires at {fires}, "
+        "  right  A disc on the drive flange: {disc}; B magneto flange on the disc: {flange}; then fires at {fires}, "
         "{off:+deg} from wanted"
     ),
 }

@@ -15,6 +15,7 @@ from functools import lru_cache
 
 import numpy as np
 
+from magview.bench.planned import counts
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import drive_end_sense
 from magview.drawing.coupling_words import Told, corner_lines, foot_em, head_em, steps
@@ -182,9 +183,7 @@ class _Picture:
                 drive_pose(state, engaged) if move is None else after_move(state, engaged, move),
             )
         )
-        # The disc is moved on from where it is; the flange is counted from the disc's paint, wherever it is now.
-        self.along_a = move.disc_teeth - at.disc_teeth if move else 0
-        self.along_b = at.painted_magneto_teeth + move.magneto_teeth if move else 0
+        self.along_a, self.along_b = counts(at, move) if move else (0, 0)
 
     def told(self) -> Told:
         """Facts that the words tell of it."""

@@ -1,69 +1,54 @@
-"""Timing of each magneto: lamp readings, timing wanted, what is out of tolerance, and the crank."""
+"""Timing of each magneto: lamp readings, timing wanted, and how far each is out."""
 
 from __future__ import annotations
 
 import math
 from functools import partial
 
-from PySide6.QtCore import QEvent
-from PySide6.QtWidgets import (
-    QButtonGroup,
-    QGridLayout,
-    QGroupBox,
-    QHBoxLayout,
-    QLabel,
-    QPushButton,
-    QRadioButton,
-    QWidget,
-)
+from PySide6.QtWidgets import QButtonGroup, QGridLayout, QHBoxLayout, QLabel, QRadioButton, QWidget
 
-from magview.bench.actions import Action, ReadLamp, TurnCrank, ViewSide, WantTiming
+from magview.bench.actions import Action, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG, LAMP_LIMIT_DEG
 from magview.bench.engine_words import speed_words
-from magview.bench.lamp import Standing, foretold, standing
-from magview.bench.lamp_words import NOT_READ, should_read_words, should_words, standing_words
-from magview.bench.state import BenchState, Engaged, Side, crank_deg, firing_btdc_deg, mounting_of, readings
+from magview.bench.lamp import Standing, standing
+from magview.bench.lamp_words import btdc_words, standing_words
+from magview.bench.state import BenchState, Engaged, Side, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.spec.language import format_angle, marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.gauge import Gauge, Measured
-from magview.ui.kit.inputs import AngleSpin, BtdcSpin, CrankSpin
+from magview.ui.kit.inputs import AngleSpin, BtdcSpin
 from magview.ui.kit.look import Look
+from magview.ui.kit.notice import Notice
+from magview.ui.kit.section import Section
 from magview.ui.kit.signs import Sign
 from magview.ui.kit.steady_label import SteadyLabel
-from magview.ui.kit.style import tint
-from magview.ui.kit.theme import Theme
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
 _SIDE_WORDS = {"left": marked("Left"), "right": marked("Right")}
 
-_EARLY = marked("{crank:deg} of crank early = {rotor:deg} of rotor = {piston:length} of piston travel.")
-_LATE = marked("{crank:deg} of crank late = {rotor:deg} of rotor = {piston:length} of piston travel.")
-_PISTON = {
-    (True, True): marked("Piston of No. 1: fires {fires:length} before its top, wanted {wanted:length} before it."),
-    (True, False): marked("Piston of No. 1: fires {fires:length} before its top, wanted {wanted:length} after it."),
-    (False, True): marked("Piston of No. 1: fires {fires:length} after its top, wanted {wanted:length} before it."),
-    (False, False): marked("Piston of No. 1: fires {fires:length} after its top, wanted {wanted:length} after it."),
-}
-"""By whether it fires, and is wanted, before top dead centre."""
+_EARLY = marked("{crank:deg} of crank early = {rotor:deg} of rotor.")
+_LATE = marked("{crank:deg} of crank late = {rotor:deg} of rotor.")
 
 
-class LampBox(QGroupBox):
-    """A row for each magneto of the engine, and the crank."""
+class LampBox(Section):
+    """A row for each magneto of the engine: the lamp's reading in, the error out; below them the timing wanted."""
 
     def __init__(self, model: BenchModel, look: Look) -> None:
-        super().__init__(tr("Where it fires, crank degrees before top dead centre"))
+        super().__init__(tr("Lamp reads, crank before TDC"), look)
         self._model = model
-        grid = QGridLayout(self)
-        for column, text in enumerate((tr("Magneto"), tr("Lamp reads"), tr("Wanted"), tr("Fires now"))):
-            grid.addWidget(QLabel(text), 0, column)
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setVerticalSpacing(3)
+        self.body.addLayout(grid)
         self.sides = QButtonGroup(self)
         self.radio: dict[Side, QRadioButton] = {}
         self.reads: dict[Side, AngleSpin] = {}
         self.wanted: dict[Side, AngleSpin] = {}
         self.now: dict[Side, Gauge] = {}
-        for row, side in enumerate(SIDES, start=1):
+        wishes = QHBoxLayout()
+        for row, side in enumerate(SIDES):
             radio = QRadioButton(tr(_SIDE_WORDS[side]))
             radio.setToolTip(tr("Show this magneto's coupling"))
             self.sides.addButton(radio, row)
@@ -72,9 +57,13 @@ class LampBox(QGroupBox):
             reads.setAccessibleName(tr("left magneto, lamp reads") if left else tr("right magneto, lamp reads"))
             wanted.setAccessibleName(tr("left magneto, wanted") if left else tr("right magneto, wanted"))
             now = Gauge(tr("left magneto fires now") if left else tr("right magneto fires now"), look, flat=True)
-            for column, widget in enumerate((radio, reads, wanted, now)):
+            for column, widget in enumerate((radio, reads, now)):
                 grid.addWidget(widget, row, column)
+            wishes.addWidget(wanted)
             self.radio[side], self.reads[side], self.wanted[side], self.now[side] = radio, reads, wanted, now
+        grid.addWidget(QLabel(tr("Wanted")), 2, 0)
+        grid.addLayout(wishes, 2, 1, 1, 2)
+        wishes.addStretch(1)
         for spin in (*self.reads.values(), *self.wanted.values()):
             spin.refuse_beyond()  # 221 for 22.1 must not be planned from as 90
             spin.said.connect(partial(self._said, spin))
@@ -86,44 +75,15 @@ class LampBox(QGroupBox):
         self.wanted["left"].entered.connect(self._left_wanted)
         self.wanted["right"].entered.connect(self._right_wanted)
         self.sides.idClicked.connect(self._side_chosen)
-        grid.setColumnStretch(3, 1)
-        self.warning = QLabel()
-        self.warning.setWordWrap(True)
-        grid.addWidget(self.warning, 6, 0, 1, 4)
-        self.should = SteadyLabel()
-        self.reads_so = QPushButton(tr("It reads s&o"))
-        self.reads_so.setToolTip(tr("Enter as the new reading what the lamp should now read, once it was read again"))
-        self.reads_so.clicked.connect(self._reads_so)
-        should_row = QHBoxLayout()
-        should_row.addWidget(self.should, 1)
-        should_row.addWidget(self.reads_so)
-        grid.addLayout(should_row, 5, 0, 1, 4)
+        grid.setColumnStretch(2, 1)
         self.error = SteadyLabel()
-        grid.addWidget(self.error, 3, 0, 1, 4)
-        row_box = QHBoxLayout()
-        self.crank = CrankSpin(1.0, -360.0, 360.0)
-        self.crank.setToolTip(tr("Crank from No. 1's firing top dead centre, positive the way the engine turns"))
-        label = QLabel(tr("Cran&k"))
-        label.setBuddy(self.crank)
-        to_firing, to_tdc = QPushButton(tr("To firing")), QPushButton(tr("To TDC"))
-        to_firing.clicked.connect(self._to_firing)
-        to_tdc.clicked.connect(self._to_tdc)
-        self.crank.entered.connect(self._crank_entered)
-        self.crank.said.connect(partial(self._said, self.crank))
-        row_box.addWidget(label)
-        row_box.addWidget(self.crank, 1)
-        row_box.addWidget(to_firing)
-        row_box.addWidget(to_tdc)
-        grid.addLayout(row_box, 4, 0, 1, 4)
-        self.fit_rows()
+        self.warning = Notice(look)
+        self.body.addWidget(self.error)
+        self.body.addWidget(self.warning)
 
     # -------------------------------------------------------------- showing
 
-    def show_crank(self, state: BenchState) -> None:
-        """Show where the crank stands."""
-        self.crank.show_value(_one_cycle(crank_deg(state)))
-
-    def show_timing(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
+    def show_timing(self, state: BenchState, engaged: Engaged) -> None:
         """Show readings and verdicts."""
         single, allowed = engaged.installation.position == "single", engaged.installation.engine.timing_tolerance_deg
         for side in SIDES:
@@ -135,11 +95,13 @@ class LampBox(QGroupBox):
             fires, wanted = firing_btdc_deg(state, side), mounting_of(engaged, side).wanted_btdc_deg
             low, high = wanted - allowed, wanted + allowed
             sign = Sign.IN if timing_verdict(state, side) else Sign.OUT
-            words = "–" if math.isnan(fires) else format_angle(fires)
+            words = "–" if math.isnan(fires) else _off_words(fires - wanted)
             ends = format_angle(low), format_angle(high)
             self.now[side].show_value(Measured(fires, low, high, words, ends, sign))
         self._show_entries(engaged)
-        self._show_warning(state, engaged, theme)
+        wanted = mounting_of(engaged, engaged.side).wanted_btdc_deg
+        self.note.setText(tr("wanted {wanted} ± {allowed}°", wanted=btdc_words(wanted), allowed=allowed))
+        self._show_warning(state, engaged)
         self._show_error(state, engaged)
 
     def _show_entries(self, engaged: Engaged) -> None:
@@ -147,7 +109,7 @@ class LampBox(QGroupBox):
             self.reads[side].show_value(mounting.reads_btdc_deg)
             self.wanted[side].show_value(mounting.wanted_btdc_deg)
 
-    def _show_warning(self, state: BenchState, engaged: Engaged, theme: Theme) -> None:
+    def _show_warning(self, state: BenchState, engaged: Engaged) -> None:
         """Show what stands in the way of timing to the engine."""
         warnings = []
         if not readings(state).within_limits:
@@ -160,15 +122,7 @@ class LampBox(QGroupBox):
         if not engaged.mounted:
             warnings.append(tr("The magneto is off the engine: all this holds once it is refitted by its marks."))
         warnings += self._of_readings(state, engaged)
-        self.warning.setText("\n".join(warnings))
-        self.warning.setVisible(bool(warnings))
-        tint(self.warning, theme.bad, bold=True)
-        should = should_read_words(state, engaged.side)
-        read = mounting_of(engaged, engaged.side).lamp_read
-        quiet = tr("Nothing was moved since the lamp was read.") if read else tr(NOT_READ)
-        self.should.setText(should or quiet)
-        self.should.keep_room_for((should_words(LAMP_LIMIT_DEG),))
-        self.reads_so.setEnabled(bool(should))
+        self.warning.say("\n".join(warnings))
 
     @staticmethod
     def _of_readings(state: BenchState, engaged: Engaged) -> list[str]:
@@ -190,19 +144,8 @@ class LampBox(QGroupBox):
             self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
             self.error.setText(_of_side(engaged, _error_words(error)))
-        far = engaged.installation.engine.stroke_mm - 0.001
-        widest = (TimingError(e, e, far, far, -far) for e in (88.88, -88.88))
+        widest = (TimingError(e, e, 0.0, 0.0, 0.0) for e in (88.88, -88.88))
         self.error.keep_room_for(_of_side(engaged, _error_words(e)) for e in widest)
-
-    def changeEvent(self, event: QEvent) -> None:
-        """Type of another size needs other room."""
-        super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
-            self.fit_rows()
-
-    def fit_rows(self) -> None:
-        """Room for words that change, at the present size of type."""
-        self.crank.setMinimumWidth(self.fontMetrics().horizontalAdvance(self.crank.textFromValue(-300.0)) + 34)
 
     # -------------------------------------------------------------- sending
 
@@ -230,62 +173,23 @@ class LampBox(QGroupBox):
         if not self._model.send(action) and engaged is not None:
             self._show_entries(engaged)
 
-    def _reads_so(self) -> None:
-        engaged = self._model.state.engaged
-        if engaged is not None:
-            self._model.send(ReadLamp(engaged.side, foretold(self._model.state, engaged.side).btdc_deg))
-
     def _side_chosen(self, which: int) -> None:
-        self._model.send(ViewSide(SIDES[which - 1]))
+        self._model.send(ViewSide(SIDES[which]))
 
-    def _crank_entered(self, value: float) -> None:
-        # The box shows one cycle; the crank goes on from where it is, not back by whole turns.
-        crank = crank_deg(self._model.state)
-        self._model.send(TurnCrank(crank + value - _one_cycle(crank)))
 
-    def _to_firing(self) -> None:
-        engaged = self._model.state.engaged
-        if engaged is not None:
-            fires = firing_btdc_deg(self._model.state, engaged.side)
-            if fires == fires:
-                self._approach(-fires)
-
-    def _to_tdc(self) -> None:
-        self._approach(0.0)
-
-    def _approach(self, crank: float) -> None:
-        """With rotation, as every reading should be, so that the coupling's play is taken up."""
-        gesture = self._model.gesture()
-        now = crank_deg(self._model.state)
-        goal = now + _one_cycle(crank - now)
-        if goal < now + 1e-9:
-            self._model.send(TurnCrank(goal - 20.0), gesture)
-        self._model.send(TurnCrank(goal), gesture)
+def _off_words(crank_deg_: float) -> str:
+    if abs(crank_deg_) < 0.005:
+        return tr("as wanted")
+    angle = abs(crank_deg_)
+    return tr("{angle:deg} early", angle=angle) if crank_deg_ > 0 else tr("{angle:deg} late", angle=angle)
 
 
 def _error_words(error: TimingError) -> str:
-    off = tr(
-        _EARLY if error.crank_deg > 0 else _LATE,
-        crank=abs(error.crank_deg),
-        rotor=abs(error.rotor_deg),
-        piston=abs(error.piston_mm),
-    )
-    piston = tr(
-        _PISTON[error.fires_mm >= 0.0, error.wanted_mm >= 0.0],
-        fires=abs(error.fires_mm),
-        wanted=abs(error.wanted_mm),
-    )
-    return f"{off} {piston}"
+    late_or_early = _EARLY if error.crank_deg > 0 else _LATE
+    return tr(late_or_early, crank=abs(error.crank_deg), rotor=abs(error.rotor_deg))
 
 
 def _of_side(engaged: Engaged, text: str) -> str:
-    tolerance = engaged.installation.engine.timing_tolerance_deg
-    text = f"{text} {tr('Tolerance ±{tolerance}° of crank.', tolerance=tolerance)}"
     if engaged.installation.position == "single":
         return text
     return tr("Left: {line}", line=text) if engaged.side == "left" else tr("Right: {line}", line=text)
-
-
-def _one_cycle(crank_deg_: float) -> float:
-    """A crank angle within the cycle about No. 1's firing top dead centre [crank deg], −360…360."""
-    return (crank_deg_ + 360.0) % 720.0 - 360.0

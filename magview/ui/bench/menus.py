@@ -80,7 +80,7 @@ class BenchMenus(PictureMenuMaker):
         file.addSeparator()
         self._saving = file.addMenu(tr("Save a &picture"))
         shift = file.addMenu(tr("Print the &tooth-shift plan"))
-        self.act(shift, tr("Print to PDF, &A4…"), partial(files.print_shift_plan, "a4"), None)
+        self.act(shift, tr("Print to PDF, &A4…"), partial(files.print_shift_plan, "a4"), keys.Print)
         self.act(shift, tr("Print to PDF, &Letter…"), partial(files.print_shift_plan, "letter"), None)
 
         self.undo_action = self.act(edit, tr("&Undo"), self._model.undo, keys.Undo)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel
+from PySide6.QtWidgets import QGridLayout, QLabel
 
 from magview.bench.apply import LAMP_LIMIT_DEG
 from magview.bench.lamp import explanations, foretold, slack_deg
@@ -11,15 +11,19 @@ from magview.bench.state import BenchState
 from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import BtdcSpin
+from magview.ui.kit.look import Look
+from magview.ui.kit.section import Section
 
 
-class MovedBox(QGroupBox):
+class MovedBox(Section):
     """A reading in, explanations out; nothing of the bench is changed by asking."""
 
-    def __init__(self, model: BenchModel) -> None:
-        super().__init__(tr("It now reads something else: what was moved?"))
+    def __init__(self, model: BenchModel, look: Look) -> None:
+        super().__init__(tr("It now reads something else: what was moved?"), look)
         self._model = model
-        grid = QGridLayout(self)
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        self.body.addLayout(grid)
         grid.setColumnStretch(1, 1)
         label = QLabel(tr("It now rea&ds"))
         self.reads = BtdcSpin(0.5, -LAMP_LIMIT_DEG, LAMP_LIMIT_DEG)

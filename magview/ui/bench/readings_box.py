@@ -71,7 +71,9 @@ class ReadingsBox(Section):
         self.gauges["mark"].show_value(Measured(off, -allowed, allowed, words, ends, marked_by))
 
         dwell = result.dwell_deg[0]
-        words = tr("Contacts open at {opens:deg} of rotor, closed for {dwell:deg}", opens=result.opens_deg[0], dwell=dwell)
+        words = tr(
+            "Contacts open at {opens:deg} of rotor, closed for {dwell:deg}", opens=result.opens_deg[0], dwell=dwell
+        )
         self.angles.setText(tr("Contacts open {never}", never=never) if never else words)
         self._show_overall(state, result)
 

@@ -28,7 +28,6 @@ from magview.ui.kit.table import Table
 class SettingPanel(QWidget):
     """What physics says of the setting, beside the picture."""
 
-
     def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._model, self.look = model, look

@@ -3,22 +3,26 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QWidget
+from PySide6.QtWidgets import QGridLayout, QLabel
 
 from magview.bench.engine_words import stop_words
 from magview.spec.engine import Engine
 from magview.spec.language import tr
 from magview.ui.kit.inputs import AngleSpin
+from magview.ui.kit.look import Look
+from magview.ui.kit.section import Section
 
 
-class StopBox(QGroupBox):
+class StopBox(Section):
     """Two readings in, the disc's reading at top dead centre out."""
 
     said = Signal(str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(tr("Top dead centre from two stop readings"), parent)
-        grid = QGridLayout(self)
+    def __init__(self, look: Look) -> None:
+        super().__init__(tr("Top dead centre from two stop readings"), look)
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        self.body.addLayout(grid)
         self.stops = [AngleSpin(0.5, -360.0, 360.0) for _ in range(2)]
         for column, (spin, text) in enumerate(zip(self.stops, (tr("First"), tr("Second")), strict=True)):
             label = QLabel(text)

@@ -3,28 +3,32 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QEvent, Qt
-from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton
+from PySide6.QtWidgets import QGridLayout, QLabel, QPushButton
 
 from magview.bench.actions import MoveTeeth, PaintMarks
 from magview.bench.state import BenchState, Engaged, Mounting
 from magview.bench.tooth_steps import coupling_words, far_apart, marks_words, tooth_degrees
-from magview.bench.words import direction_word, short_words
+from magview.bench.words import short_words
 from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
+from magview.ui.kit.look import Look
+from magview.ui.kit.section import Section
 from magview.ui.kit.steady_label import SteadyLabel
 
 
-class TeethBox(QGroupBox):
+class TeethBox(Section):
     """A row for each face of the disc: how far it was moved from as found, and a tooth on or back."""
 
-    def __init__(self, model: BenchModel) -> None:
-        super().__init__(tr("Teeth moved from as found"))
+    def __init__(self, model: BenchModel, look: Look) -> None:
+        super().__init__(tr("Teeth moved from as found"), look)
         self._model = model
-        grid = QGridLayout(self)
+        grid = QGridLayout()
+        grid.setContentsMargins(0, 0, 0, 0)
+        self.body.addLayout(grid)
         self.teeth: dict[str, QLabel] = {}
         self.step_buttons: dict[tuple[str, int], QPushButton] = {}
         for row, (key, name) in enumerate(
-            (("magneto", tr("Magneto flange on the disc")), ("disc", tr("Disc on the drive")))
+            (("disc", tr("A disc on the drive flange")), ("magneto", tr("B magneto flange on the disc")))
         ):
             grid.addWidget(QLabel(name), row, 0)
             value = QLabel()
@@ -65,13 +69,13 @@ class TeethBox(QGroupBox):
         self.teeth["disc"].setText(short_words(at.disc_teeth))
         coupling = engaged.installation.disc
         self.degrees.setText(tooth_degrees(coupling.magneto_teeth, coupling.drive_teeth, engaged.ratio))
-        self.coupling.setText(_words(state, engaged, at))
-        self.coupling.keep_room_for(_words(state, engaged, far) for far in far_apart(engaged))
+        self.coupling.setText(_words(engaged, at))
+        self.coupling.keep_room_for(_words(engaged, far) for far in far_apart(engaged))
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""
         super().changeEvent(event)
-        if event.type() == QEvent.Type.FontChange:
+        if event.type() == QEvent.Type.FontChange and hasattr(self, "step_buttons"):
             self.fit_rows()
 
     def fit_rows(self) -> None:
@@ -104,7 +108,5 @@ class TeethBox(QGroupBox):
             self._model.send(MoveTeeth(at.magneto_teeth + magneto, at.disc_teeth + disc))
 
 
-def _words(state: BenchState, engaged: Engaged, at: Mounting) -> str:
-    seen = direction_word(1, state.magneto.rotation, "drive end")
-    turns = tr("With rotation is {way} seen from the drive end.", way=seen)
-    return f"{coupling_words(engaged, at)} {turns} {marks_words(at)}"
+def _words(engaged: Engaged, at: Mounting) -> str:
+    return f"{coupling_words(engaged)} {marks_words(at)}"

@@ -2,17 +2,22 @@
 
 from __future__ import annotations
 
+from itertools import pairwise
+
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QMoveEvent, QShowEvent
-from PySide6.QtWidgets import QGroupBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from magview.bench.drive_words import adjusted_words, impulse_words
 from magview.bench.engine_words import firing_order_words
-from magview.bench.state import BenchState, firing_btdc_deg
+from magview.bench.four_conditions import four_at_opening
+from magview.bench.lamp_words import NOT_READ
+from magview.bench.state import BenchState, firing_btdc_deg, mounting_of
 from magview.bench.timing import both_words, synchronising
 from magview.physics.engine.coupling import Move
 from magview.spec.language import marked, tr
 from magview.ui.bench.conditions_box import ConditionsBox
+from magview.ui.bench.crank_box import CrankBox
 from magview.ui.bench.lamp_box import SIDES, LampBox
 from magview.ui.bench.moved_box import MovedBox
 from magview.ui.bench.plan_box import PlanBox
@@ -21,6 +26,7 @@ from magview.ui.bench.teeth_box import TeethBox
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.callout import Callout
 from magview.ui.kit.look import Look
+from magview.ui.kit.section import Section
 
 MAKING_SAFE = marked(
     "Before turning the crank: fuel off, mixture cut off, throttle closed, switch off, each switch lead grounded and "
@@ -31,15 +37,9 @@ MAKING_SAFE = marked(
 )
 
 _TITLES = {
-    "single": (marked("Teeth moved from as found"), marked("Moves that would put it right, best first")),
-    "left": (
-        marked("Teeth moved from as found, left magneto"),
-        marked("Moves that would put it right, best first, left magneto"),
-    ),
-    "right": (
-        marked("Teeth moved from as found, right magneto"),
-        marked("Moves that would put it right, best first, right magneto"),
-    ),
+    "single": (marked("Teeth moved from as found"), marked("Moves")),
+    "left": (marked("Teeth moved from as found, left magneto"), marked("Moves for the left")),
+    "right": (marked("Teeth moved from as found, right magneto"), marked("Moves for the right")),
 }
 """Of the teeth and of the plan, by the magneto in view."""
 
@@ -55,6 +55,7 @@ class TimingPanel(QWidget):
         self._model, self.look = model, look
         layout = QVBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
+        layout.setSpacing(9)
         self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
@@ -67,14 +68,14 @@ class TimingPanel(QWidget):
         )
         first.setWordWrap(True)
         layout.addWidget(first)
-        self.plan, self.stop = PlanBox(model), StopBox()
+        self.plan, self.stop = PlanBox(model, look), StopBox(look)
         self.plan.previewed.connect(self.previewed)
         self.stop.said.connect(model.refused)
-        self.lamp, self.teeth = LampBox(model, look), TeethBox(model)
-        # The plan before the teeth moved by hand: a job's way from reading to next tooth is in view at 1280×720.
-        self.conditions, self.moved = ConditionsBox(), MovedBox(model)
+        self.lamp, self.crank, self.teeth = LampBox(model, look), CrankBox(model, look), TeethBox(model, look)
+        self.conditions, self.moved = ConditionsBox(look, tr("when the contacts open")), MovedBox(model, look)
         self._boxes = [
-            self.lamp, self.plan, self.conditions, self.teeth, self._build_synchronising(), self.moved, self.stop,
+            self.lamp, self.plan, self.conditions, self.crank, self.teeth, self._build_synchronising(), self.moved,
+            self.stop,
         ]  # fmt: skip
         for box in self._boxes:
             layout.addWidget(box)
@@ -82,6 +83,7 @@ class TimingPanel(QWidget):
         safe.setWordWrap(True)
         layout.addWidget(safe)
         layout.addStretch(1)
+        self._order_tabs()
         self.callout = Callout(self, model)
         self._stale = False
         self.show_state(model.state)
@@ -90,13 +92,22 @@ class TimingPanel(QWidget):
 
     # -------------------------------------------------------------- building
 
-    def _build_synchronising(self) -> QGroupBox:
-        self.synchronising_box = QGroupBox(tr("Synchronising"))
-        column = QVBoxLayout(self.synchronising_box)
+    def _build_synchronising(self) -> Section:
+        self.synchronising_box = Section(tr("Synchronising"), self.look)
         self.synchronising = QLabel()
         self.synchronising.setWordWrap(True)
-        column.addWidget(self.synchronising)
+        self.synchronising_box.body.addWidget(self.synchronising)
         return self.synchronising_box
+
+    def _order_tabs(self) -> None:
+        """From reading to reading, then the moves and the next act: what is done most comes first."""
+        stops = (
+            self.lamp.reads["left"], self.lamp.reads["right"], self.plan.table, self.plan.next, self.plan.steps.all,
+            self.plan.print, self.plan.expect.reads_so, *self.lamp.radio.values(), *self.lamp.wanted.values(),
+            self.crank.crank,
+        )  # fmt: skip
+        for one, then in pairwise(stops):
+            QWidget.setTabOrder(one, then)
 
     # -------------------------------------------------------------- showing
 
@@ -138,24 +149,26 @@ class TimingPanel(QWidget):
             words.setVisible(bool(words.text()))
         if engaged is None:
             return
-        self.lamp.show_crank(state)
+        self.crank.show_crank(state)
         self.stop.show_engine(engaged.installation.engine)
         if old is not None and self._same_timing(state, old):
             return
         single = engaged.installation.position == "single"
         self.synchronising_box.setVisible(not single)
-        self.lamp.show_timing(state, engaged, self.look.theme)
+        self.lamp.show_timing(state, engaged)
         toothed = engaged.installation.toothed
-        for box in (self.teeth, self.plan, self.moved):
+        for box in (self.teeth, self.moved):
             box.setVisible(toothed)
         if toothed:
             self.teeth.show_teeth(state, engaged)
         teeth, moves = _TITLES["single" if single else engaged.side]
         self.teeth.setTitle(tr(teeth))
         self.plan.setTitle(tr(moves))
-        if toothed:
-            self.plan.show_plan(state, engaged, self.look.theme)
-        self.conditions.show_conditions(state, engaged, self.look.theme)
+        self.plan.show_plan(state, engaged)
+        read = mounting_of(engaged, engaged.side).lamp_read
+        by = tr("By the readings entered.") if read else tr(NOT_READ)
+        look = f"{by} {tr('At the engine look at each of the four yourself.')}"
+        self.conditions.show_four(state, four_at_opening(state, engaged.side), look)
         self.moved.show_explanations(state)
         self._show_synchronising(state)
 

@@ -14,7 +14,7 @@ from magview.ui.kit.signs import Sign
 
 _BEYOND = 1.33
 """Reach of the scale past each limit, as a share of what lies between them."""
-_VALUE = 6.6
+_VALUE = 8.4
 """Room for value and sign behind a flat gauge's scale [em]."""
 _WORDS = 17.0
 """Room for any value and its sign beside the name, so that nothing moves while a value changes [em]."""

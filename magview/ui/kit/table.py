@@ -108,8 +108,10 @@ class Table(QTableView):
         numbers: Sequence[int] = (),
         sortable: bool = False,
         wraps: bool = False,
+        tall: float = 1.6,
     ) -> None:
-        """`wide`: columns that take what room there is; `numbers`: columns that stand at the right."""
+        """`wide`: columns that take what room there is; `numbers`: columns that stand at the right; `tall`: height of
+        a row [lines of type]."""
         super().__init__()
         self.setAccessibleName(name)
         self.rows = Rows(heads, self)
@@ -130,7 +132,7 @@ class Table(QTableView):
         self.setTabKeyNavigation(False)
         self.setWordWrap(wraps)
         self.verticalHeader().hide()
-        self._wide, self._wraps = tuple(wide), wraps
+        self._wide, self._wraps, self._tall = tuple(wide), wraps, tall
         self._most: int | None = None
         self.activated.connect(self._activated)
         self.selectionModel().selectionChanged.connect(self._selected)
@@ -157,7 +159,7 @@ class Table(QTableView):
         self._lay_out()
 
     def _lay_out(self) -> None:
-        header, line = self.horizontalHeader(), round(1.6 * self.fontMetrics().height())
+        header, line = self.horizontalHeader(), round(self._tall * self.fontMetrics().height())
         self.verticalHeader().setDefaultSectionSize(line)
         if self.rows.rowCount():
             # By a sample: measuring thousands of cells takes longer than marking what is new.
