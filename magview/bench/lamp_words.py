@@ -54,7 +54,7 @@ def short_place_words(btdc_deg: float) -> str:
 
 
 def play_words(state: BenchState) -> str:
-    """That play of the drive is not taken up, wherever an angle of the crank is told; "" where it is."""
+    """A warning of play that is not taken up, wherever an angle of the crank is told; "" without any."""
     engaged = state.engaged
     if engaged is None or engaged.play.deg <= SHOWN_DEG:
         return ""

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from itertools import zip_longest
 
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply
@@ -160,8 +161,8 @@ def _what(plan: ShiftPlan) -> Table:
 def _move(plan: ShiftPlan) -> Table:
     rotation, move = plan.state.magneto.rotation, plan.move
     rows = (
-        (tr("Magneto flange on the disc"), teeth_words(move.magneto_teeth, rotation, "drive end")),
-        (tr("Disc on the drive flange"), teeth_words(move.disc_teeth, rotation, "drive end")),
+        (tr("A disc on the drive flange"), teeth_words(move.disc_teeth, rotation, "drive end")),
+        (tr("B magneto flange on the disc"), teeth_words(move.magneto_teeth, rotation, "drive end")),
     )
     return Table((), rows, (1.4, 2.2), frozenset((0, 1)))  # what is done must catch the eye
 
@@ -202,9 +203,9 @@ def _degrees(plan: ShiftPlan, tight: bool) -> Block:
         return words, f"{sum_words} = {format_angle(rotor, digits=3)}", format_angle(crank, digits=3)
 
     rows = (
-        row(tr("Magneto flange on the disc"), f"360°/{magneto}", 1, 0),
-        row(tr("Disc on the drive flange"), f"360°/{drive}", 0, 1),
-        row(tr("Magneto flange one with rotation, disc one against"), f"360°/{magneto} − 360°/{drive}", 1, -1),
+        row(tr("A disc on the drive flange"), f"360°/{drive}", 0, 1),
+        row(tr("B magneto flange on the disc"), f"360°/{magneto}", 1, 0),
+        row(tr("A one against, B one with rotation"), f"360°/{magneto} − 360°/{drive}", 1, -1),
     )
     head = (tr("One tooth with rotation, so much earlier"), tr("at the rotor"), tr("at the crank"))
     return Table(head, rows, (4.6, 3.2, 1.4), align="lrr")
@@ -213,9 +214,9 @@ def _degrees(plan: ShiftPlan, tight: bool) -> Block:
 def _steps(plan: ShiftPlan) -> Iterator[Block]:
     yield Heading(tr("One tooth at a time, seen from the drive end: check the slot, then tick"), 3)
     # All steps at one face go the same way.
-    flange = _face_words(plan, tr("Magneto flange on the disc"), plan.move.magneto_teeth)
-    disc = _face_words(plan, tr("Disc on the drive flange"), plan.move.disc_teeth)
-    head = (flange, tr("Magneto slot")), (disc, tr("Drive slot"))
+    disc = _face_words(plan, tr("A disc on the drive flange"), plan.move.disc_teeth)
+    flange = _face_words(plan, tr("B magneto flange on the disc"), plan.move.magneto_teeth)
+    head = (disc, tr("Drive slot")), (flange, tr("Magneto slot"))
     halves = (0.45, 0.6, 4.9, 1.4)
     rows = tuple((*left, *right) for left, right in _step_rows(plan))
     yield Table(("", "", *head[0], "", "", *head[1]), rows, (*halves, *halves))
@@ -233,24 +234,23 @@ Half = tuple[str, str, str, str]
 
 
 def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
-    """Steps at the magneto flange at the left, at the disc at the right, in their order from left to right and down.
+    """Steps of A, the disc, at the left and of B, the magneto flange, at the right, each down in their order.
 
     A step at one face leaves the other face's slot as it is, so that one slot is checked with each.
     """
     none: Half = ("", "", "", "")
     found = tr("as found, marks painted")
     magneto, drive = _slots(plan, plan.found)
-    rows: list[tuple[Half, Half]] = [((BOX, "", found, magneto), (BOX, "", found, drive))]
+    disc: list[Half] = [(BOX, "", found, drive)]
+    flange: list[Half] = [(BOX, "", found, magneto)]
     for place, step in enumerate(steps_between((0, 0), (plan.move.magneto_teeth, plan.move.disc_teeth)), 1):
         magneto, drive = _slots(plan, plan.after(step.magneto_teeth, step.disc_teeth))
         words = way_words(step.teeth)
-        if step.face == "magneto flange":
-            rows.append(((BOX, f"{place}.", words, magneto), none))
-        elif rows[-1][1] == none:
-            rows[-1] = (rows[-1][0], (BOX, f"{place}.", words, drive))
+        if step.face == "disc":
+            disc.append((BOX, f"{place}.", words, drive))
         else:
-            rows.append((none, (BOX, f"{place}.", words, drive)))
-    return rows
+            flange.append((BOX, f"{place}.", words, magneto))
+    return list(zip_longest(disc, flange, fillvalue=none))
 
 
 def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:

@@ -196,13 +196,13 @@ def test_steps_are_single_teeth_and_lead_there(start, end):
     assert len(steps_between(start, end)) == abs(end[0] - start[0]) + abs(end[1] - start[1])
 
 
-def test_the_faces_take_turns_also_when_taken_up_again_in_the_middle():
+def test_all_of_a_comes_before_b_also_when_taken_up_again_in_the_middle():
     at, way = (0, 0), []
     while at != (3, -3):
         step = steps_between(at, (3, -3))[0]
         at = (step.magneto_teeth, step.disc_teeth)
         way.append(at)
-    assert way == [(1, 0), (1, -1), (2, -1), (2, -2), (3, -2), (3, -3)]
+    assert way == [(0, -1), (0, -2), (0, -3), (1, -3), (2, -3), (3, -3)]
 
 
 def test_the_paint_stays_on_the_metal_when_the_lamp_is_read_again():
@@ -217,10 +217,14 @@ def test_the_paint_stays_on_the_metal_when_the_lamp_is_read_again():
 
 
 def test_the_words_of_a_step_name_face_way_viewpoint_and_marks():
-    first = steps_between((0, 0), (3, -3))[0]
+    # Seen from the drive end it turns anticlockwise, so clockwise as one stands at the engine.
+    a, b = (steps_between((0, 0), (3, -3))[place] for place in (0, 3))
     mounting = bench().engaged.mounting
-    words = step_words(first, "anticlockwise", mounting)
-    assert "magneto flange 1 tooth with rotation (anticlockwise seen from the drive end) on the disc" in words
+    words = step_words(a, "anticlockwise", mounting)
+    assert words.startswith("A: move the disc 1 tooth against rotation (anticlockwise as you stand at the engine) on")
+    assert "disc 1 tooth against rotation from the drive flange's mark" in words
+    words = step_words(b, "anticlockwise", mounting)
+    assert words.startswith("B: move the magneto flange 1 tooth with rotation (clockwise as you stand at the engine)")
     assert "magneto flange 1 tooth with rotation from the disc's mark" in words
     assert "in line with the drive flange's mark" in marks_words(replace(mounting, magneto_teeth=1))
 
@@ -236,16 +240,8 @@ def test_the_drawn_marks_stand_apart_by_the_teeth_moved(name):
     assert sense * (pose.hub - pose.disc) == pytest.approx(2 * 360 / coupling.magneto_teeth)
 
 
-def test_the_disc_s_marked_teeth_are_told_slot_by_slot():
-    """As found they sit in the first slots. A flange moved on by one puts the disc's tooth in its last slot; the
-    disc moved on by two puts its tooth in the drive flange's third."""
-    state = bench()
-    assert coupling_words(state.engaged).endswith("sits in magneto slot 1 and in drive slot 1.")
-    moved = apply(state, MoveTeeth(1, 2)).engaged
-    assert coupling_words(moved) == (
-        "19 teeth at the magneto, 20 at the drive. "
-        "The disc's marked tooth sits in magneto slot 19 and in drive slot 3."
-    )
+def test_the_coupling_is_told_by_its_teeth_the_drive_first():
+    assert coupling_words(bench().engaged) == "20 teeth at the drive, 19 at the magneto."
 
 
 def test_without_an_engine_there_is_nothing_to_synchronise():

@@ -112,9 +112,11 @@ def test_the_orders_of_adjust_allow_for_the_screw_s_creep_as_the_window_s_do(cap
     for act in (TurnScrew(data["set_screw_deg"]), TightenLock(True)):
         state = apply(state, act)
     assert float(readings(state).max_gap_mm[0]) == pytest.approx(gap, abs=1e-9)
-    said = f"set to {data['set_screw_deg']:+.2f}°, tightening brings it to"
-    assert said in run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm")[1]
-    assert said in advised_words(new_bench(magneto), advised(new_bench(magneto), gap))
+    set_to = f"{data['set_screw_deg']:+.2f}°"
+    assert f"set to {set_to}, tightening" in run(capsys, "adjust", "seven-radial", "--gap", f"{gap!r}mm")[1]
+    assert f"that brings the contact screw from {set_to} to" in advised_words(
+        new_bench(magneto), advised(new_bench(magneto), gap)
+    )
 
 
 def test_shift_by_hand_and_by_installation_agree(capsys):

@@ -65,7 +65,8 @@ def test_a_typed_rotation_gives_the_viewpoint_and_a_name_is_said(capsys):
     assert out.startswith("Left one: fires at 26°, wanted 27°")
     first = next(line for line in out.splitlines() if line.startswith("   1 "))
     assert (
-        "1 tooth with rotation (clockwise seen from the drive end); 1 tooth against rotation (anticlockwise" in first
+        "A 1 tooth against rotation (anticlockwise seen from the drive end); B 1 tooth with rotation (clockwise"
+        in first
     )
 
 

@@ -44,11 +44,8 @@ def test_read_22_want_25_take_the_first_move_and_step_it(open_window, qtbot):
         assert presses <= 20
     assert presses == abs(expected.magneto_teeth) + abs(expected.disc_teeth)
 
-    assert (
-        panel.lamp.now["left"]
-        .accessibleName()
-        .startswith(f"left magneto fires now {expected.result_btdc_deg:.2f}°, limits ")
-    )
+    told = panel.lamp.now["left"].accessibleName()
+    assert told.startswith(f"left magneto fires now at {expected.result_btdc_deg:.2f}°, ") and "limits 24" in told
     assert panel.lamp.now["left"].shown.sign is Sign.IN
     assert firing_btdc_deg(window.model.state, "left") == pytest.approx(expected.result_btdc_deg, abs=1e-9)
     assert "read the lamp again" in panel.plan.words.text()

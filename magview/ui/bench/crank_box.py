@@ -17,7 +17,7 @@ from magview.ui.kit.section import Section
 
 
 class CrankBox(Section):
-    """Where the crank stands, and whether the reading is worth anything there."""
+    """The crank's angle, and a warning while it is worth nothing."""
 
     def __init__(self, model: BenchModel, look: Look) -> None:
         super().__init__(tr("Crank"), look)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QRectF
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetrics, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
 from magview.bench.actions import ReadLamp
@@ -52,6 +52,7 @@ class ExpectBox(QWidget):
         font.setBold(True)
         font.setPointSizeF(1.4 * self.font().pointSizeF())
         self.angle.setFont(font)
+        self.angle.setMinimumWidth(QFontMetrics(font).horizontalAdvance("88.88°"))
         self.reads_so.setEnabled(bool(should_read_words(state, engaged.side)))
 
     def paintEvent(self, event: QPaintEvent) -> None:

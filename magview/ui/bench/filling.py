@@ -6,9 +6,10 @@ from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QSplitter, QTabWidget, QWidget
+from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QSplitter, QWidget
 
 from magview.spec.language import marked
+from magview.ui.bench.page_tabs import PageTabs
 from magview.ui.kit.look import Look
 from magview.ui.plots.pane import PlotPane
 
@@ -27,7 +28,7 @@ class PicturePage(Protocol):
     """A page of pictures with calculators beside and plots below."""
 
     look: Look
-    tabs: QTabWidget
+    tabs: PageTabs
     pictures: QSplitter
     row: QSplitter
     bench: QSplitter

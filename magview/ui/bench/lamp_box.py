@@ -97,6 +97,12 @@ class LampBox(Section):
             sign = Sign.IN if timing_verdict(state, side) else Sign.OUT
             words = "–" if math.isnan(fires) else _off_words(fires - wanted)
             ends = format_angle(low), format_angle(high)
+            at = "–" if math.isnan(fires) else format_angle(fires)
+            self.now[side].name = (
+                tr("left magneto fires now at {angle},", angle=at)
+                if side == "left"
+                else tr("right magneto fires now at {angle},", angle=at)
+            )
             self.now[side].show_value(Measured(fires, low, high, words, ends, sign))
         self._show_entries(engaged)
         wanted = mounting_of(engaged, engaged.side).wanted_btdc_deg

@@ -29,7 +29,7 @@ _MADE = marked(
 
 
 class NextBox(QWidget):
-    """What is to be done next, and the buttons that do it on the bench."""
+    """The act to be done next, and the buttons that do it on the bench."""
 
     print_wanted = Signal(str)
     """The plan on paper of a size, "a4" or "letter"."""
@@ -83,7 +83,7 @@ class NextBox(QWidget):
         self.next.setText(tr("Move the ne&xt tooth"))
         self.next.setToolTip(tr("Move one tooth on the bench (M)"))
         self.heading.setText(tr("Next"))
-        self.act.setText("")
+        self.act.setText(" ")  # without any text a label keeps no room
         if move is None:
             self.words.setText(tr(_POINT))
         elif not self._steps:

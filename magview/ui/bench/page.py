@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QFontInfo, QResizeEvent
 from PySide6.QtWidgets import QMenu, QSplitter, QVBoxLayout, QWidget
 
 from magview.bench.autosave import Autosave
@@ -51,6 +51,9 @@ _PLOTS = 0.45
 """… that of the plots where they are shown; …"""
 _CRANK = 0.45
 """… and the crank's share of the width below, beside the shaft."""
+
+_PANEL_EM = 32.5
+"""Width of the calculators."""
 
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
@@ -153,7 +156,7 @@ class BenchPage(Page):
             _share(splitter, stretches)
         self.fill(self.split)
         # About the room that the panel will need, so that the pictures hardly move when it comes.
-        self.tabs.setMinimumWidth(71 * self.fontMetrics().averageCharWidth())
+        self.tabs.setMinimumWidth(round(_PANEL_EM * QFontInfo(self.font()).pixelSize()))
         self._emphasise()
 
     def furnishing(self) -> Iterator[None]:

@@ -64,8 +64,8 @@ PANELS: dict[str, tuple[str, str]] = {
     "setting": (marked("&Internal"), marked("Internal timing")),
     "timing": (marked("En&gine"), marked("Timing to the engine")),
     "lead": (marked("Switch &lead"), marked("Switch lead")),
-    "trials": (marked("&Trials"), marked("Trials, and what to try next")),
-    "uncertainty": (marked("How su&re"), marked("How sure the setting is")),
-    "wear": (marked("&Wear"), marked("Wear and drift")),
+    "trials": (marked("Trials"), marked("Trials, and what to try next")),
+    "uncertainty": (marked("How sure"), marked("How sure the setting is")),
+    "wear": (marked("Wear"), marked("Wear and drift")),
 }
 """The calculators beside the pictures: words of their tabs, and what they are about."""

@@ -26,7 +26,7 @@ from magview.ui.kit.table import Table
 
 
 class SettingPanel(QWidget):
-    """What physics says of the setting, beside the picture."""
+    """The setting and all that is read of it, beside the picture."""
 
     def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -108,7 +108,7 @@ class SettingPanel(QWidget):
         ])  # fmt: skip
 
     def _show_lamp(self, state: BenchState) -> None:
-        """What setting the contacts does to the reading of the timing lamp: said here too, where it is done."""
+        """Show what setting the contacts does to the lamp's reading: said here too, where it is done."""
         engaged = state.engaged
         old = engaged is not None and standing(state, engaged.side) is Standing.OUT_OF_DATE
         self.lamp.say(standing_words(state, engaged.side) if engaged is not None and old else "")

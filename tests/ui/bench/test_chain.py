@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QApplication
 from magview.bench.actions import MoveTeeth, ReadLamp, TurnBackplate, TurnScrew, ViewSide
 from magview.bench.conditions import Condition
 from magview.bench.state import firing_btdc_deg
+from magview.ui.kit.signs import Sign
 from tests.wording import says
 
 
@@ -34,7 +35,9 @@ def type_in(spin, text: str) -> None:
 def test_contacts_set_anew_grey_the_moves_until_the_lamp_was_read(window):
     panel, model = window.timing, window.model
     model.send(ReadLamp("left", wanted(window) - 4.0))
-    assert panel.plan.table.isEnabled() and panel.plan.print.isEnabled() and not panel.lamp.reads_so.isEnabled()
+    assert (
+        panel.plan.table.isEnabled() and panel.plan.print.isEnabled() and not panel.plan.expect.reads_so.isEnabled()
+    )
     model.send(TurnBackplate(0.7))
     # Turned with rotation 0.7°, on a rotor at 7/8 of the crank: 0.8° less (plain gearing).
     should = wanted(window) - 4.8
@@ -43,7 +46,7 @@ def test_contacts_set_anew_grey_the_moves_until_the_lamp_was_read(window):
     assert not panel.plan.table.isEnabled() and not panel.plan.print.isEnabled()
     panel.plan.table.selectRow(0)
     assert panel.plan.chosen is None and not panel.plan.next.isEnabled()
-    QTest.mouseClick(panel.lamp.reads_so, Qt.MouseButton.LeftButton)
+    QTest.mouseClick(panel.plan.expect.reads_so, Qt.MouseButton.LeftButton)
     assert model.state.engaged.left.reads_btdc_deg == pytest.approx(should)
     assert panel.plan.table.isEnabled() and panel.plan.print.isEnabled()
     assert "⚠ Left" not in panel.lamp.warning.text()  # the right one still is to be read
@@ -54,7 +57,7 @@ def test_after_a_move_the_page_says_what_to_read_and_doubts_another(window):
     model.send(ReadLamp("left", wanted(window) - 4.0))
     model.send(MoveTeeth(3, -3))
     should = firing_btdc_deg(model.state, "left")
-    assert f"should now read {should:.2f}°" in panel.lamp.should.text()
+    assert f"should now read {should:.2f}°" in panel.plan.expect.should.text()
     type_in(panel.lamp.reads["left"], f"{wanted(window) - 4.0:.2f}")
     assert "Stop" in panel.lamp.warning.text() and "no tooth was moved" in panel.lamp.warning.text()
     tick = panel.plan.first.ticks["reading"]
@@ -94,8 +97,9 @@ def test_above_five_degrees_the_moves_stand_under_what_to_look_at(window, off, t
 
 def test_the_piston_is_told_with_its_side_of_the_top(window):
     window.model.send(ReadLamp("left", -10.0))
-    text = window.timing.lamp.error.text()
-    assert "after its top" in text and "before it." in text
+    piston = window.timing.conditions.box(Condition.PISTON).shown
+    assert piston.figure == "10.00° after TDC" and piston.sign is Sign.OUT
+    assert "on the power stroke" in piston.words and "before top dead centre, ±" in piston.words
 
 
 def test_a_reading_is_explained_without_touching_the_bench(window):
@@ -113,15 +117,23 @@ def test_a_reading_is_explained_without_touching_the_bench(window):
     assert "1. Nothing need have moved" in box.found.text()
 
 
+def signs(box) -> dict:
+    return {condition: box.box(condition).shown.sign for condition in Condition}
+
+
 def test_the_four_verdicts_follow_the_bench(window):
     box, model = window.timing.conditions, window.model
-    assert all(label.text().startswith("✓") for label in box.verdicts.values())
+    assert signs(box) == {**dict.fromkeys(Condition, Sign.IN), Condition.PISTON: Sign.UNKNOWN}, "nobody read the lamp"
     model.send(ReadLamp("left", wanted(window) - 4.0))
-    signs = {condition: label.text()[0] for condition, label in box.verdicts.items()}
-    assert signs == {**dict.fromkeys(Condition, "✓"), Condition.PISTON: "✗"}
-    assert "compression stroke" in box.verdicts[Condition.PISTON].text()
+    assert signs(box) == {**dict.fromkeys(Condition, Sign.IN), Condition.PISTON: Sign.OUT}
+    assert "compression stroke" in box.box(Condition.PISTON).toolTip()
+    model.send(ReadLamp("right", wanted(window)))
     model.send(ViewSide("right"))
-    assert box.verdicts[Condition.PISTON].text().startswith("✓")
+    assert signs(box) == dict.fromkeys(Condition, Sign.IN)
+    model.send(TurnBackplate(0.7))
+    piston = box.box(Condition.PISTON).shown
+    assert piston.sign is Sign.UNKNOWN and "out of date" in piston.name
+    assert piston.figure == f"expect {wanted(window) - 0.8:.2f}°"  # 0.7° of rotor at 7/8 of the crank
     model.send(TurnScrew(60.0))
-    assert all("never open" in label.text() for label in box.verdicts.values())
+    assert Sign.IN not in signs(box).values()
     assert "never open" in window.timing.moved.found.text()

@@ -22,14 +22,14 @@ def window(open_window):
 
 
 def test_crank_and_lamp_name_the_same_place_alike(window):
-    lamp = window.timing.lamp
+    lamp, crank = window.timing.lamp, window.timing.crank
     window.model.send(TurnCrank(-25.0))
-    assert lamp.reads["left"].exact == 25.0 and "before top dead centre" in lamp.title()
-    assert lamp.crank.text() == "25.00° before TDC"
+    assert lamp.reads["left"].exact == 25.0 and "before TDC" in lamp.title()
+    assert crank.crank.text() == "25.00° before TDC"
     window.model.send(TurnCrank(12.5))
-    assert lamp.crank.text() == "12.50° after TDC"
+    assert crank.crank.text() == "12.50° after TDC"
     window.model.send(TurnCrank(0.0))
-    assert lamp.crank.text() == "0.00°"
+    assert crank.crank.text() == "0.00°"
 
 
 @pytest.mark.parametrize(
@@ -44,7 +44,7 @@ def test_crank_and_lamp_name_the_same_place_alike(window):
     ],
 )
 def test_the_crank_goes_where_it_is_sent(window, typed, crank):
-    spin = window.timing.lamp.crank
+    spin = window.timing.crank.crank
     spin.setFocus()
     spin.selectAll()
     QTest.keyClicks(spin.lineEdit(), typed)
@@ -66,7 +66,7 @@ def test_a_red_value_stays_explained_until_its_own_lamp_is_read(window):
     assert "set anew" in lamp.warning.text()
     model.send(ReadLamp("left", 25.0))
     would = firing_btdc_deg(model.state, "right", as_found=True)
-    assert would != pytest.approx(25.0, abs=0.1) and lamp.now["right"].shown.words == f"{would:.2f}°"
+    assert would != pytest.approx(25.0, abs=0.1) and lamp.now["right"].shown.words == f"{25.0 - would:.2f}° late"
     assert lamp.warning.isVisible()
     assert "Right, 25.00° is out of date" in lamp.warning.text() and f"{would:.2f}°" in lamp.warning.text()
     model.send(ViewSide("right"))
@@ -88,11 +88,11 @@ def test_what_one_tooth_does_is_told(window):
 def test_what_nobody_has_read_says_so(window):
     """A new bench begins right; that is no reading, and the page does not take it for one."""
     timing = window.timing
-    assert "has not been read yet" in timing.lamp.should.text()
-    assert "has not been read yet" in timing.conditions.look.text()
+    assert "has not been read yet" in timing.plan.expect.should.text()
+    assert "has not been read yet" in timing.conditions.words.text()
     assert timing.stop.tdc.text().startswith("Example readings")
     window.model.send(ReadLamp("left", 22.0))
-    assert "not been read" not in timing.lamp.should.text() + timing.conditions.look.text()
+    assert "not been read" not in timing.plan.expect.should.text() + timing.conditions.words.text()
     for spin, reading in zip(timing.stop.stops, ("341", "25"), strict=True):
         spin.setFocus()
         spin.selectAll()

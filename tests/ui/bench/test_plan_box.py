@@ -45,7 +45,7 @@ def teeth_of(plan, row: int) -> tuple[int, int]:
         count, _, way = text.partition(" ")
         return -int(count) if way == "against" else int(count)
 
-    return signed(plan.table.words(row, 0)), signed(plan.table.words(row, 1))
+    return signed(plan.table.words(row, 1)), signed(plan.table.words(row, 0))  # A is the disc
 
 
 def move_to(widget, where: QPoint) -> None:

@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from magview.ui.bench.stop_box import StopBox
+from magview.ui.kit.look import Look
 from tests.published.pins import Pins, radial
 
 
@@ -12,7 +13,7 @@ def test_the_box_names_the_cylinder_and_its_correction(qtbot, cylinder):
     engine = radial(timing=cylinder)
     pins = Pins(engine, cylinder)
     before, after = (angle - pins.top() for angle in pins.stops(25.0))
-    box = StopBox()
+    box = StopBox(Look())
     qtbot.addWidget(box)
     box.show_engine(engine)
     for spin, reading in zip(box.stops, (before, after), strict=True):

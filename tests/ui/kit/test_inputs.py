@@ -120,7 +120,7 @@ def test_the_wheel_turns_only_the_field_that_has_the_keyboard(open_window):
     QTest.wheelEvent(window.windowHandle(), where, QPoint(0, -120))
     assert window.model.state.backplate_deg == -0.25
     window.breaker.setFocus()
-    for field in (window.menus.units, window.menus.magnetos, window.panel.run_to, window.panel.plate):
+    for field in (window.menus.units, window.menus.magnetos, window.panel.setting.run_to, window.panel.plate):
         before = field.text() if hasattr(field, "text") else field.currentText()
         where = QPointF(field.mapTo(window, QPoint(10, 8)))
         QTest.wheelEvent(window.windowHandle(), where, QPoint(0, -120))

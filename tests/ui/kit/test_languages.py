@@ -352,8 +352,9 @@ def cut(window: Any) -> list[str]:
             if bare and (w.width() < need or w.height() < w.minimumSizeHint().height()):
                 found.append(f"{type(w).__name__} {w.text()!r}: {w.width()} of {need}")
         elif isinstance(w, QTabBar):
-            small = [w.tabText(i) for i in range(w.count()) if w.tabRect(i).width() < w.tabSizeHint(i).width()]
-            within = w.usesScrollButtons() or w.tabRect(w.count() - 1).right() <= w.width()
+            there = [i for i in range(w.count()) if w.isTabVisible(i)]  # the others stand behind More
+            small = [w.tabText(i) for i in there if w.tabRect(i).width() < w.tabSizeHint(i).width()]
+            within = w.usesScrollButtons() or w.tabRect(there[-1]).right() <= w.width()
             found += small if within else [f"tabs {[w.tabText(i) for i in range(w.count())]}"]
         elif isinstance(w, QComboBox):
             option = QStyleOptionComboBox()

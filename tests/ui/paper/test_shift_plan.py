@@ -51,7 +51,7 @@ def steps(document) -> list[tuple[str, str, str, str, str]]:
     (table,) = (b for b in document if isinstance(b, Table) and "Magneto slot" in b.head)
     found = []
     for row in table.rows:
-        for face, half in (("magneto flange", row[:4]), ("disc", row[4:])):
+        for face, half in (("disc", row[:4]), ("magneto flange", row[4:])):
             box, number, words, slot = half
             if box:
                 found.append((face, number.rstrip(".") or "0", words, slot, box))
@@ -91,7 +91,9 @@ def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, want
         way = 1 if "with rotation" in words else -1
         assert words == f"1 tooth {'with' if way > 0 else 'against'} rotation"
         seen = f"{words} ({rotation if way > 0 else against})"
-        assert f"{'Disc on the drive flange' if face == 'disc' else 'Magneto flange on the disc'}: {seen}" in heads
+        assert (
+            f"{'A disc on the drive flange' if face == 'disc' else 'B magneto flange on the disc'}: {seen}" in heads
+        )
         if face == "disc":
             j += way
             shift += way * Fraction(360, drive)
@@ -170,7 +172,7 @@ def test_a_bench_plans_from_as_found_however_far_it_has_been_stepped():
     assert shift_document(plan_of(stepped, "left")) == shift_document(plan_of(state, "left"))
     # New paint is new marks: as found they then stand apart by what had been moved, the other way.
     painted = steps(shift_document(plan_of(apply(stepped, PaintMarks()), "left")))
-    assert [s[3] for s in painted if s[1] == "0"] == list(slots(-2, 1, 19, 20))
+    assert [s[3] for s in painted if s[1] == "0"] == list(reversed(slots(-2, 1, 19, 20)))
 
 
 def test_what_cannot_be_planned_is_said():
