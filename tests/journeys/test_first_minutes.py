@@ -108,7 +108,7 @@ def test_turn_it(window, qtbot):
         assert state().rotor_deg == pytest.approx(ends, abs=0.02)
 
     assert "press **To opening**: the rotor goes where lobe 1 just opens the contacts." in SAID
-    click(window.panel.to_opening)
+    click(window.panel.setting.to_opening)
     assert state().rotor_deg == pytest.approx(opening_deg(state()), abs=1e-6)
 
 
