@@ -14,12 +14,14 @@ from magview.bench.events import nearest_event
 from magview.bench.state import BenchState
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
 from magview.drawing.breaker_hero import Shown, breaker_scene
+from magview.drawing.breaker_words import description, remark, to_scale
 from magview.drawing.scene import Frame, Hand, Options, Scene, frame_of, hand_at
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_hands import (
     CALM_PX,
+    HANDS,
     HANDS_OF_VALUES,
     LENS_FACTOR,
     PARTS_IN_HAND,
@@ -30,7 +32,6 @@ from magview.ui.pictures.breaker_hands import (
     turning,
     value_of,
 )
-from magview.ui.pictures.breaker_words import description, remark, to_scale
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
 from magview.ui.pictures.scene_painter import ScenePainter
@@ -131,7 +132,7 @@ class BreakerView(PictureView):
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
         gap_mm = now.gap_mm if self.numbers else None
-        self.setAccessibleDescription(description(state, gap_mm, self._hand, self.mirrored))
+        self.setAccessibleDescription(description(state, gap_mm, tr(HANDS[self._hand]), self.mirrored))
         self.viewport().update()
 
     def point_out(self, part: str) -> None:

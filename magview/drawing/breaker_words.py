@@ -6,18 +6,17 @@ from magview.bench.state import BenchState
 from magview.bench.words import direction_word
 from magview.spec.language import format_angle, tr
 from magview.spec.magneto import Magneto
-from magview.ui.pictures.breaker_hands import HANDS
 
 
-def description(state: BenchState, gap_mm: float | None, hand: str, mirrored: bool) -> str:
-    """From where it is seen, how everything stands, and what is in hand; no numbers without a gap [mm]."""
+def description(state: BenchState, gap_mm: float | None, part: str, mirrored: bool) -> str:
+    """From where it is seen, how everything stands, and the part in hand; no numbers without a gap [mm]."""
     way = direction_word(1, state.magneto.rotation, "drive end" if mirrored else "breaker end")
     seen = (
         tr("Seen from the drive end, through the magneto, rotation {way}.", way=way)
         if mirrored
         else tr("Seen from the breaker end, rotation {way}.", way=way)
     )
-    in_hand = tr("In hand: {part}.", part=tr(HANDS[hand]))
+    in_hand = tr("In hand: {part}.", part=part)
     if gap_mm is None:
         return f"{seen} {tr('Rotor held.') if state.held else tr('Rotor let go.')} {in_hand}"
     places = {
