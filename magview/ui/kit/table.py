@@ -23,6 +23,11 @@ _DISPLAY = Qt.ItemDataRole.DisplayRole
 _RIGHT = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 _AnyIndex = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
+_DIGITS_ALIKE = str.maketrans("123456789", "000000000")
+
+
+def _words(cell: Cell) -> str:
+    return "" if cell is None else cell if isinstance(cell, str) else f"{cell:.10g}"
 
 
 class Rows(QAbstractTableModel):
@@ -48,6 +53,10 @@ class Rows(QAbstractTableModel):
         elif rows:
             self.dataChanged.emit(self.index(0, 0), self.index(len(rows) - 1, len(self.heads) - 1))
 
+    def shape(self) -> tuple[tuple[str, ...], ...]:
+        """Heads and cells with all digits alike: tables of one shape need columns of one width."""
+        return (*self.heads,), *(tuple(_words(cell).translate(_DIGITS_ALIKE) for cell in row) for row in self._rows)
+
     def behind(self, row: int) -> object:
         """Return the object behind a row."""
         return self._behind[row] if self._behind else None
@@ -71,7 +80,7 @@ class Rows(QAbstractTableModel):
         if not index.isValid():
             return None
         cell = self._rows[index.row()][index.column()]
-        words = "" if cell is None else cell if isinstance(cell, str) else f"{cell:.10g}"
+        words = _words(cell)
         if role == _DISPLAY:
             return words
         if role == _SORT:
@@ -113,6 +122,7 @@ class Table(QTableView):
         """`wide`: columns that take what room there is; `numbers`: columns that stand at the right; `tall`: height of
         a row [lines of type]."""
         super().__init__()
+        self._shape: tuple[tuple[str, ...], ...] = ()
         self.setAccessibleName(name)
         self.rows = Rows(heads, self)
         self.rows.numbers = tuple(numbers)
@@ -144,7 +154,10 @@ class Table(QTableView):
         """Show other rows, sorted as before; what was chosen stays chosen."""
         chosen = self.chosen()
         self.rows.fill(rows, behind, tips)
-        self._lay_out()
+        shape = self.rows.shape()
+        if shape != self._shape:  # while something is dragged only digits change, and all are as wide
+            self._shape = shape
+            self._lay_out()
         if chosen is not None and chosen in behind:
             self.choose(chosen)
 
