@@ -55,12 +55,13 @@ def coupling_scene(
     at_engine: bool = False,
     room_em: tuple[float, float] = (40.0, 40.0),
     aside_deg: float = 0.0,
+    seen: DrivePose | None = None,
 ) -> Scene:
     """The coupling as it stands, with a planned move if one is given.
 
     `at_engine`: as one stands at the engine, the magneto taken off; its flange is then shown where it will come.
     `room_em`: width and height of the picture; in a wide one words stand beside the coupling, else above and below.
-    `aside_deg`: the whole coupling is drawn turned by so much.
+    `aside_deg`: the whole coupling is drawn turned by so much. `seen`: how the parts stand while they move.
     """
     engaged = state.engaged
     if engaged is None:
@@ -80,7 +81,7 @@ def coupling_scene(
     box = (-_BOX, -_BOX, across - _BOX, _BOX) if at_engine else (_BOX - across, -_BOX, _BOX, _BOX)
     margins = (0.0, 0.0) if beside else (above, below)
     scale = min(wide / across, (high - sum(margins)) / (2 * _BOX))
-    picture = _Picture(state, engaged, options, move, at_engine, aside_deg)
+    picture = _Picture(state, engaged, options, move, at_engine, aside_deg, seen)
     told = picture.told()
     return Scene(
         name="coupling",
@@ -169,7 +170,7 @@ class _Picture:
 
     def __init__(
         self, state: BenchState, engaged: Engaged, options: Options, move: Move | None, at_engine: bool,
-        aside_deg: float,
+        aside_deg: float, seen: DrivePose | None,
     ) -> None:  # fmt: skip
         self.state, self.engaged, self.options, self.move, self.at_engine = state, engaged, options, move, at_engine
         self.coupling, self.sense = engaged.installation.disc, drive_end_sense(state.magneto)
@@ -183,6 +184,7 @@ class _Picture:
                 drive_pose(state, engaged) if move is None else after_move(state, engaged, move),
             )
         )
+        self.seen = self.now if seen is None else seen.aside(aside_deg)
         self.along_a, self.along_b = counts(at, move) if move else (0, 0)
 
     def told(self) -> Told:
@@ -195,8 +197,8 @@ class _Picture:
         """The parts, paint where it was or is to come, and the counts."""
         ghost = self.at_engine
         parts = _parts(self.coupling, ghost, self.marked)
-        hub = self.after.hub if ghost else self.now.hub
-        for part, bearing in (("drive flange", self.now.flange), ("disc", self.now.disc), ("magneto flange", hub)):
+        hub = self.after.hub if ghost and self.move is not None else self.seen.hub
+        for part, bearing in (("drive flange", self.seen.flange), ("disc", self.seen.disc), ("magneto flange", hub)):
             yield Group(part, "moving", parts[part], (Turn(bearing),))
         if self.told().strayed:
             yield from self._hollow("found", self.found, "second_ink", not ghost)

@@ -56,7 +56,8 @@ def corner_lines(told: Told, numbers: bool, beside: bool, high_em: float) -> Ite
     """Title and steps in the corners of a picture; `beside` the coupling they have a column, else the whole width."""
     yield CornerWords("top-left", tuple(_title(told, beside, high_em < LOW_EM)))
     if not beside:
-        yield CornerWords("top-right", (CornerLine((_BUTTON,)),))
+        rows = 2 if told.move is not None else 1  # a planned move has a button that shows it
+        yield CornerWords("top-right", (CornerLine((_BUTTON,)),) * rows)
     size = 0.92 if high_em >= LOW_EM else 0.84
     lines = [CornerLine(wordings, size=size) for step in steps(told) for wordings in _broken(step, beside)]
     if told.move is not None and numbers:

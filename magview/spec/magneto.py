@@ -10,7 +10,7 @@ from magview.spec.breaker import Backplate, Breaker, DesignedSetting, EccentricS
 from magview.spec.cam import Cam, MeasuredProfile, lobe_overlap
 from magview.spec.fields import Choices, Quantity, Sign, said
 from magview.spec.language import marked, tr
-from magview.spec.manual import with_plain_parts, without_plain_parts
+from magview.spec.manual import as_tuples, with_plain_parts, without_plain_parts
 from magview.spec.sources import Sources, check_sources
 
 # fmt: off
@@ -249,7 +249,10 @@ class Magneto(Model):
     @model_validator(mode="before")
     @classmethod
     def _plain_parts(cls, data: Any) -> Any:
-        return with_plain_parts(data) if isinstance(data, dict) and data.get("known") == "manual" else data
+        if not isinstance(data, dict):
+            return data
+        data = as_tuples(data)  # JSON's lists, which here have lost their leave to stand for tuples
+        return with_plain_parts(data) if data.get("known") == "manual" else data
 
     @model_serializer(mode="wrap")
     def _as_written(self, handler: SerializerFunctionWrapHandler) -> dict[str, Any]:

@@ -49,6 +49,13 @@ def with_plain_parts(data: dict[str, Any]) -> dict[str, Any]:
     }
 
 
+def as_tuples(value: Any) -> Any:
+    """Parsed JSON with its lists as tuples."""
+    if isinstance(value, dict):
+        return {name: as_tuples(inner) for name, inner in value.items()}
+    return tuple(as_tuples(inner) for inner in value) if isinstance(value, list) else value
+
+
 def without_plain_parts(data: dict[str, Any]) -> dict[str, Any]:
     """The file's data as it is written."""
     cam = {name: value for name, value in data.get("cam", {}).items() if name != "profile"}
