@@ -21,8 +21,9 @@ from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_
 from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
+from magview.drawing.lead_scene import lead_scene
 from magview.drawing.scene import Frame
-from magview.drawing.scene_svg import disc, path, stroked, words
+from magview.drawing.scene_svg import disc, scene_body, stroked, words
 from magview.drawing.shapes import Array, Point, polar_point
 from magview.drawing.svg import Places, breaker_body, leader, pieces, svg
 from magview.spec.base import SpecError
@@ -178,8 +179,7 @@ def _lead(state: BenchState) -> tuple[float, str, Tips]:
     scale = (_WIDTH - 2 * _MARGIN) / WIDTH
     height = scale * HEIGHT
     frame = Frame(scale, _MARGIN, height)
-    widths: dict[str, float] = {"wire": 1.2, "part": 2.2, "fault": 2.8, "ground": 1.6}
-    body = "".join(stroked(path(frame.of(line.points), False), widths[line.kind]) for line in shown.strokes)
+    body = scene_body(lead_scene(state, instruments=False), frame, _SIZE, lambda word: False)
     return height, body, {name: _pair(frame.of(np.array([point]))) for name, point in shown.anchors.items()}
 
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from functools import partial
 
-from PySide6.QtCore import QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
+from PySide6.QtCore import QSize, QSizeF
+from PySide6.QtGui import QPainter, QPaintEvent
 from PySide6.QtWidgets import QCheckBox, QFormLayout, QGridLayout, QGroupBox, QLabel, QVBoxLayout, QWidget
 
 from magview.bench.actions import (
@@ -24,20 +24,21 @@ from magview.bench.lead_words import (
     LAMPS,
     MAKING_SAFE,
     WORK_OFF_THE_ENGINE,
-    lamp_words,
-    lead_meter_words,
     lead_words,
     other_words,
     tab_words,
-    terminal_meter_words,
 )
 from magview.bench.state import BenchState
-from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture, shows_other
+from magview.drawing.lead_picture import shows_other
+from magview.drawing.lead_scene import lead_scene
 from magview.spec.language import marked, tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.style import tint
+from magview.ui.pictures.scene_painter import ScenePainter
+from magview.ui.pictures.scheme_view import SchemeView
 
 PROVING = marked(
     "Prove each lead before touching the propeller: jumper on where there is no tab, plug out, meter from the lead's "
@@ -45,64 +46,45 @@ PROVING = marked(
     "leaves the magneto live. Prove it again after closing."
 )
 
-_KINDS = {"wire": 1.4, "part": 2.2, "fault": 2.6, "ground": 1.6}
 
-
-class LeadDiagram(QWidget):
+class LeadDiagram(SchemeView):
     """The diagram, drawn anew for each state."""
 
-    def __init__(self, model: BenchModel, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self._model, self.look = model, look
+    def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None) -> None:
+        super().__init__(model, look, parent)
+        self._painters = (ScenePainter(look.theme),)
         self.setMinimumHeight(round(19 * self.fontMetrics().height()))
         self.setAccessibleName(tr("Switch lead, drawn as a circuit"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
-        look.changed.connect(self.update)
+        look.changed.connect(self._look_changed)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the bench to its new state."""
-        self.setAccessibleDescription(lead_words(state)[0])
+        self.picture = lead_scene(state)
+        self.setAccessibleDescription(self.picture.description)
         self.update()
 
+    def _look_changed(self) -> None:
+        self._painters[0].set_theme(self.look.theme)
+        self.draw_lines(1.0)
+        self.update()
+
+    def picture_size(self) -> QSize:
+        """Size of the picture [px], or while its page has not been seen, the size it would have alone."""
+        if self.height() >= self.minimumHeight():
+            return self.size()
+        return QSize(2 * self.minimumHeight(), self.minimumHeight())
+
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Draw lines, words, lamp and meter."""
-        picture = lead_picture(self._model.state)
+        """Draw the circuit."""
         painter = QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(self.rect(), QColor(self.look.theme.paper))
-        metrics = QFontMetricsF(self.font())
-        foot = 4 * metrics.height()
-        scale = min(self.width() / WIDTH, (self.height() - foot) / HEIGHT)
-        left = (self.width() - scale * WIDTH) / 2
-
-        def at(x: float, y: float) -> QPointF:
-            return QPointF(left + scale * x, scale * (HEIGHT - y))
-
-        for stroke in picture.strokes:
-            colour = self.look.theme.bad if stroke.kind == "fault" else self.look.theme.text
-            painter.setPen(QPen(QColor(colour), _KINDS[stroke.kind]))
-            painter.drawPolyline(QPolygonF([at(x, y) for x, y in stroke.points.tolist()]))
-        painter.setPen(QColor(self.look.theme.text))
-        for text, (x, y) in picture.words:
-            painter.drawText(at(x, y), tr(text))
-        self._instruments(painter, picture.lamp_lit, metrics)
+        self.paint_picture(painter, self.devicePixelRatioF())
         painter.end()
 
-    def _instruments(self, painter: QPainter, lit: bool, metrics: QFontMetricsF) -> None:
-        size, state = metrics.height(), self._model.state
-        y = (
-            self.height() - 3 * size
-        )  # the lamp's line, and one below it for each meter: side by side they can be too wide
-        lamp = QRectF(10, y - size / 2, size, size)
-        if state.lamp_kind != "buzzer":
-            painter.setBrush(QColor("#ffd83d") if lit else Qt.BrushStyle.NoBrush)
-            painter.drawEllipse(lamp)
-            if not lit:  # a dark lamp is crossed: light is told without colour too
-                painter.drawLine(lamp.topLeft(), lamp.bottomRight())
-        painter.drawText(QPointF(16 + size, y + metrics.ascent() / 2 - 1), lamp_words(state))
-        for line, meter in enumerate((terminal_meter_words(state), lead_meter_words(state))):
-            painter.drawText(QPointF(10, y + metrics.ascent() / 2 - 1 + 1.15 * (line + 1) * size), meter)
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Draw the circuit, with so many pixels of the device for each of ours; 0 on paper: only lines."""
+        self._painters[0].paint(painter, self.picture, QSizeF(self.picture_size()), self.font(), None, ratio)
 
 
 class LeadPanel(QWidget):

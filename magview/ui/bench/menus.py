@@ -27,6 +27,7 @@ from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
 
 if TYPE_CHECKING:  # loaded when it is first asked for
+    from magview.ui.bench.lead_panel import LeadPanel
     from magview.ui.pictures.export import Drawn
 
 
@@ -46,6 +47,10 @@ class Pictured(Protocol):
     @property
     def crank(self) -> CrankView:
         """The timing cylinder with its disc."""
+
+    @property
+    def lead(self) -> LeadPanel:
+        """The panel of the switch lead, with its circuit."""
 
 
 class BenchMenus(PictureMenuMaker):
@@ -153,6 +158,7 @@ class BenchMenus(PictureMenuMaker):
         self._filling = filling
         for name, words in PICTURES.items():
             self.act(self._saving, tr("{name}…", name=tr(words)), self._export_chosen, None).setData(name)
+        self.act(self._saving, tr("Switch &lead…"), self._export_lead, None)
         self._saving.addSeparator()
         self.act(self._saving, tr("A &turn, animated…"), self._ask_turn, None)
         menu = self._large
@@ -203,6 +209,9 @@ class BenchMenus(PictureMenuMaker):
         action = self.sender()
         assert isinstance(action, QAction)
         self._files.export_file(self._drawn(action.data()))
+
+    def _export_lead(self) -> None:
+        self._files.export_file(self._pictures.lead.diagram)
 
     def _drawn(self, name: str) -> Drawn:
         picture: Drawn = getattr(self._pictures, name)

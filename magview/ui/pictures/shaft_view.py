@@ -19,6 +19,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene_painter import ScenePainter
+from magview.ui.pictures.scheme_view import SchemeView
 
 WIDE = 2.0
 """So much wider than high, the cut stands beside the section; else above it."""
@@ -27,15 +28,14 @@ _CUT_HEIGHT = 0.46
 """The cut's share of the height where it stands above."""
 
 
-class ShaftView(QWidget):
+class ShaftView(SchemeView):
     """Section and cut of the magneto on the bench."""
 
     pointed = Signal(str)
     """The part under the pointer; "" where there is none."""
 
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
-        super().__init__(parent)
-        self.model, self.look, self.numbers, self.to_scale = model, look, numbers, False
+        super().__init__(model, look, parent, numbers=numbers)
         self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self._scenes: tuple[Scene, Scene] | None = None
         self.ghosts = Ghost(), Ghost()
@@ -115,25 +115,6 @@ class ShaftView(QWidget):
             painter.translate(room.topLeft())
             brush.paint(painter, scene, room.size(), self.font(), None, ratio)
             painter.restore()
-
-    def picture_size(self) -> QSize:
-        """Size of both together [px]."""
-        return self.size()
-
-    def pixels_per_mm(self) -> float:
-        """No scale: a scheme."""
-        return 0.0
-
-    def draw_lines(self, factor: float) -> None:
-        """Draw lines this much thicker than the look has them: a file is finer than the screen."""
-        for painter in self._painters:
-            painter.line_factor = factor * self.look.line_factor
-
-    def stand_in(self, model: Pictured) -> Pictured:
-        """Show another model's state from now on, unseen until the next repaint; returns the former model."""
-        former, self.model = self.model, model
-        self.show_state(model.state)
-        return former
 
     # -------------------------------------------------------------- pointing
 

@@ -37,6 +37,7 @@ from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.pictures.scene_colours import scene_colours
+from magview.ui.pictures.scheme_view import SchemeView
 
 _LANES = (
     (marked("core flux"), marked("dashed: the magnet alone"), "flux", 0.30),
@@ -54,13 +55,11 @@ Value = TypeVar("Value", float, Array)
 """One value or all of a curve's: a curve has well over a thousand, drawn anew at each step of a drag."""
 
 
-class WhyHereView(QWidget):
+class WhyHereView(SchemeView):
     """Picture of why the contacts open where they do, drawn for the lobe at work."""
 
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.model, self.look = model, look
-        self.numbers, self.to_scale = True, False
+        super().__init__(model, look, parent)
         self.strip: WhyHere | None = None
         """The curves shown; None where there are none."""
         self.ghost = Ghost()
@@ -238,23 +237,6 @@ class WhyHereView(QWidget):
             painter.setPen(self._pen("planned", 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRect(QRectF(self.rect()).adjusted(1, 1, -1, -1))
-
-    def picture_size(self) -> QSize:
-        """Size of the picture [px]."""
-        return self.size()
-
-    def pixels_per_mm(self) -> float:
-        """No scale: curves have no length."""
-        return 0.0
-
-    def draw_lines(self, factor: float) -> None:
-        """Do nothing: these lines are not measured in pixels of the device."""
-
-    def stand_in(self, model: Pictured) -> Pictured:
-        """Show another model's state from now on, unseen until the next repaint; returns the former model."""
-        former, self.model = self.model, model
-        self.show_state(model.state)
-        return former
 
     def paint_picture(self, painter: QPainter, ratio: float) -> None:
         """Paint all of it anew, as lines."""

@@ -166,3 +166,18 @@ def test_shaft_strip_and_closeup_are_saved_like_the_others(open_window, tmp_path
 
 def test_numbers_of_a_series_have_three_digits(tmp_path):
     assert frame_path(tmp_path / "turn.png", 7).name == "turn-007.png"
+
+
+@pytest.mark.parametrize("kind", ["svg", "pdf", "png"])
+def test_the_circuit_is_saved_like_the_other_pictures(open_window, tmp_path, kind):
+    window = open_window("seven-radial-left")
+    path = tmp_path / f"lead.{kind}"
+    window.files.export(window.lead.diagram, path)
+    data = path.read_bytes()
+    if kind == "svg":
+        assert all(word.encode() in data for word in ("capacitor", "contacts", "Meter on the lead"))
+    elif kind == "pdf":
+        assert data.startswith(b"%PDF") and b"/FontFile" in data
+    else:
+        image = QImage(str(path))
+        assert image.width() > 900 and len({image.pixel(x, image.height() // 3) for x in range(image.width())}) > 2
