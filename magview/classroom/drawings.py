@@ -14,10 +14,10 @@ from magview.bench.state import BenchState, crank_deg
 from magview.bench.words import cam_sense, direction_word, drive_end_sense
 from magview.classroom.blanks import offset_side
 from magview.drawing.captions import CAPTIONS, ENDS, End
-from magview.drawing.coupling_on_paper import paint, rotation_arrow, slot_numbers, upright
+from magview.drawing.coupling_on_paper import coupling_body, paint, rotation_arrow, slot_numbers, upright
 from magview.drawing.crank_end import PARENTS as CRANK_PARENTS
 from magview.drawing.crank_end import crank_end, crank_pose
-from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM, drive_end
+from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM
 from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
 from magview.drawing.lead_picture import HEIGHT, WIDTH, lead_picture
@@ -122,7 +122,7 @@ def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     places = Places(DRIVE_PARENTS, dict.fromkeys(DRIVE_PARENTS, (0.0, 0.0)), turns)
     side = _WIDTH - 2 * _MARGIN - 40.0
     frame = Frame(side / (2 * EXTENT_MM), _WIDTH / 2, side / 2)
-    body = pieces(drive_end(coupling), places, frame)
+    body = coupling_body(state, turns, frame)
     if labels == "names":  # as of the marks above
         body += slot_numbers(coupling, drive_end_sense(state.magneto), turns, frame)
     body += paint(turns, frame) + rotation_arrow(drive_end_sense(state.magneto), frame)

@@ -8,6 +8,7 @@ import numpy as np
 
 from magview.bench.state import BenchState, Engaged, Mounting
 from magview.bench.words import drive_end_sense
+from magview.drawing.coupling_scene import PAINT, coupling_scene
 from magview.drawing.drive_end import (
     DISC_IN_MM,
     DISC_OUT_MM,
@@ -15,14 +16,13 @@ from magview.drawing.drive_end import (
     EXTENT_MM,
     HUB_MM,
     NUMBER_RADII_MM,
-    PARENTS,
-    drive_end,
+    DrivePose,
     drive_pose,
 )
-from magview.drawing.scene import Frame
-from magview.drawing.scene_svg import disc, path, stroked, words
+from magview.drawing.scene import Frame, Options
+from magview.drawing.scene_svg import disc, path, scene_body, stroked, words
 from magview.drawing.shapes import arc, polar
-from magview.drawing.svg import Places, pieces, svg
+from magview.drawing.svg import svg
 from magview.spec.engine import Coupling
 from magview.spec.language import marked, tr
 
@@ -48,11 +48,17 @@ def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title:
     coupling, turns = engaged.installation.disc, upright(state, engaged, mounting)
     height = width + 2 * _STRIP
     frame = Frame(width / (2 * EXTENT_MM), width / 2, height / 2)
-    places = Places(PARENTS, dict.fromkeys(PARENTS, (0.0, 0.0)), turns)
     sense = drive_end_sense(state.magneto)
-    body = pieces(drive_end(coupling), places, frame) + slot_numbers(coupling, sense, turns, frame)
+    body = coupling_body(state, turns, frame) + slot_numbers(coupling, sense, turns, frame)
     body += paint(turns, frame) + rotation_arrow(sense, frame)
     return svg(width, height, title, body + _names(frame, width, height))
+
+
+def coupling_body(state: BenchState, turns_deg: dict[str, float], frame: Frame) -> str:
+    """The three parts of the scene that the screen shows, turned to these angles; paint and words are added to it."""
+    pose = DrivePose(turns_deg["flange"], turns_deg["disc"], turns_deg["hub"])
+    scene = coupling_scene(state, Options(names=False, hidden=frozenset({PAINT})), seen=pose)
+    return scene_body(scene, frame, _SIZE, lambda word: False)
 
 
 def upright(state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> dict[str, float]:
