@@ -23,10 +23,11 @@ def open_practice(qtbot, open_window) -> Iterator[Callable[..., PracticePage]]:
     from shiboken6 import isValid
 
     from magview.practice.attempt import Session
-    from magview.practice.lesson import start_lesson
+    from magview.practice.lesson_run import start_lesson
     from magview.practice.library import find_exercise, find_lesson, shipped_lessons
+    from magview.ui.learn.model import LessonModel
     from magview.ui.learn.page import LessonPage
-    from magview.ui.practice.model import AttemptModel, LessonModel
+    from magview.ui.practice.model import AttemptModel
     from magview.ui.practice.page import PracticePage
 
     opened: list[PracticePage] = []

@@ -57,6 +57,12 @@ class Shown:
         return cls(*at, state.magneto.assumed, exaggeration)
 
     @property
+    def past_neutral_deg(self) -> float:
+        """Return how far the rotor stands past the nearest of its neutrals; negative short of it."""
+        pitch = 360.0 / self.magneto.poles
+        return pitch / 2 - (pitch / 2 - self.rotor_deg) % pitch + 0.0
+
+    @property
     def pose(self) -> Pose:
         """Return where everything stands."""
         return pose_at(self.magneto, self.rotor_deg, self.backplate_deg, self.screw_deg, self.exaggeration)
@@ -269,7 +275,7 @@ def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options:
     if not options.numbers:
         return (head,)
     angle = CornerWords("top-right", (
-        CornerLine((f"{number(shown.rotor_deg, 1)}°",), size=1.33, bold=True),
+        CornerLine((f"{number(shown.past_neutral_deg, 1)}°",), size=1.33, bold=True),
         CornerLine((tr("rotor past neutral"), tr("past neutral"), ""), "second_ink", 0.92),
     ))  # fmt: skip
     lines = []
@@ -302,7 +308,7 @@ def _description(shown: Shown, layout: BreakerLayout, now: Pose, options: Option
     way = tr("clockwise") if layout.rotor_sense > 0 else tr("anticlockwise")
     if not options.numbers:
         return tr("Breaker end, seen from there; the rotor turns {way}.", way=way)
-    rotor = f"{number(shown.rotor_deg, 1)}°"
+    rotor = f"{number(shown.past_neutral_deg, 1)}°"
     if shown.assumed:
         return tr(
             "Breaker end, seen from there; the rotor turns {way} and stands {rotor} past neutral. "

@@ -1,23 +1,18 @@
-"""Model of a lesson (``magview-lesson/1``), and its run: it waits for the act, not for a click on Next.
+"""Model of a lesson, the ``magview-lesson/1`` file; `lesson_run` goes through one.
 
-A lesson is a practice room and a list of steps. Each step says what to do and names what must be true, or must
-have been done, for the next to begin. A lesson may show true numbers: it teaches, it does not mark.
+A lesson is a practice room and a list of steps. Each step says one act and names the conditions that make it done;
+it may ask beforehand for a guess. A lesson may show true numbers: it teaches, it does not mark.
 """
 
 from __future__ import annotations
 
-from dataclasses import dataclass
 from typing import Annotated, Literal, Self
 
 from pydantic import Field, model_validator
 
-from magview.practice import actions as do
-from magview.practice.apply import apply
 from magview.practice.exercise import Exercise
-from magview.practice.faults import begin
-from magview.practice.predicates import LASTING, NEEDS, WHATS, Moment, holds, stands
-from magview.practice.state import Practice
-from magview.spec.base import Model, Name, SpecError, Text
+from magview.practice.predicates import NEEDS, WHATS
+from magview.spec.base import Model, Name, Text
 from magview.spec.fields import may_say
 from magview.spec.language import marked, tr
 
@@ -26,8 +21,10 @@ Predicate = Literal[
     "rotor-near",
     "rotor-let-go",
     "turned",
+    "turned-here",
     "act",
     "said",
+    "blade",
     "lamp-connected",
     "lamp-shows",
     "contacts-seen-opening",
@@ -48,6 +45,7 @@ Predicate = Literal[
     "stop-met",
     "disc-at-zero",
     "crank-near",
+    "disc-near",
     "marked",
     "nuts-tight",
     "magneto-on",
@@ -94,16 +92,58 @@ class Until(Model):
         return self
 
 
+class Question(Model):
+    """A guess asked for before the act, or a question by itself. `about` leaves the answer to the bench."""
+
+    about: Literal["gap", "opening"] | None = may_say(
+        marked("About"), marked("The reading that the act changes, or not; the bench then knows the answer.")
+    )
+    ask: Annotated[str, Field(max_length=120)] = may_say(marked("Question"), marked("What is asked."), "")
+    choices: Annotated[tuple[Name, ...], Field(max_length=3)] = may_say(
+        marked("Choices"), marked("The answers to choose from."), ()
+    )
+    right: Annotated[int, Field(ge=1, le=3)] | None = may_say(
+        marked("Right answer"), marked("Its place among the choices, 1 for the first.")
+    )
+
+    @model_validator(mode="after")
+    def _has_one_answer(self) -> Self:
+        if self.about is not None:
+            if self.ask or self.choices or self.right is not None:
+                raise ValueError(tr("ask, choices and right are not for a question about gap or opening"))
+            return self
+        if not self.ask or len(self.choices) < 2 or self.right is None or self.right > len(self.choices):
+            raise ValueError(tr("a question needs ask, 2 or 3 choices, and right, the place of one of them"))
+        return self
+
+
+Pane = Literal["contacts", "why-here", "breaker", "drive", "crank"]
+"""Pictures that can stand in a lesson: the contacts magnified, flux and energy over the angle, and the three ends."""
+
+
 class LessonStep(Model):
-    """One thing to do."""
+    """One thing to do, or with no `until` one thing to answer."""
 
     title: Name = Field(title=marked("Title"), description=marked("The step in a few words."))
-    text: Text = Field(title=marked("Text"), description=marked("What is to be done, and how."))
-    until: Annotated[tuple[Until, ...], Field(min_length=1, max_length=6)] = Field(
-        title=marked("Until"), description=marked("All must hold at once for the next step to begin.")
+    text: Text = Field(title=marked("Text"), description=marked("The one act, beginning with its verb."))
+    how: Annotated[str, Field(max_length=200)] = may_say(
+        marked("How"), marked("By which hand, key or control it is done."), ""
     )
-    done: Text = may_say(marked("Done"), marked("What to notice, said when it is done."), "")
+    ask: Annotated[tuple[Question, ...], Field(max_length=2)] = may_say(
+        marked("Asked before"), marked("What is to be guessed before the act."), ()
+    )
+    until: Annotated[tuple[Until, ...], Field(max_length=6)] = may_say(
+        marked("Until"), marked("All must hold when the hand lets go; left out, the step is done when answered."), ()
+    )
+    done: Text = may_say(marked("Done"), marked("Why it is so, said when it is done."), "")
     hint: Text = may_say(marked("Hint"), marked("Said when it is asked for."), "")
+    show: Pane | None = may_say(marked("Shows"), marked("The picture beside that shows why."))
+
+    @model_validator(mode="after")
+    def _waits_for_something(self) -> Self:
+        if not self.until and not self.ask:
+            raise ValueError(tr("until is missing: a step waits for an act, or asks something"))
+        return self
 
 
 class Lesson(Model):
@@ -115,6 +155,7 @@ class Lesson(Model):
     )
     name: Name = Field(title=marked("Name"), description=marked("What the lesson is called."))
     text: Text = Field(title=marked("Text"), description=marked("What it teaches, told before it begins."))
+    hero: Pane = may_say(marked("Large picture"), marked("What is worked at."), "breaker")
     seed: Annotated[int, Field(ge=0, lt=2**53)] = may_say(
         marked("Seed"), marked("Everything hidden in its exercise is drawn from it."), 0
     )
@@ -125,52 +166,3 @@ class Lesson(Model):
     steps: Annotated[tuple[LessonStep, ...], Field(min_length=1, max_length=60)] = Field(
         title=marked("Steps"), description=marked("One act each, in order.")
     )
-
-
-@dataclass(frozen=True)
-class LessonRun:
-    """A lesson under way, as a value: where it stands, and the room."""
-
-    lesson: Lesson
-    practice: Practice
-    at: int = 0
-    """Steps done, or so already when their turn came."""
-
-    @property
-    def step(self) -> LessonStep | None:
-        """The step that waits; None when all are done."""
-        return self.lesson.steps[self.at] if self.at < len(self.lesson.steps) else None
-
-    @property
-    def done(self) -> bool:
-        """Whether all steps are done."""
-        return self.step is None
-
-
-def start_lesson(lesson: Lesson) -> LessonRun:
-    """A lesson at the first step that is not so already."""
-    room = begin(lesson.exercise, lesson.seed)
-    return LessonRun(lesson, room, _past_what_is_so(lesson, room, 0))
-
-
-def _past_what_is_so(lesson: Lesson, room: Practice, at: int) -> int:
-    """The first step from one on that a room leaves something to do in."""
-    while at < len(lesson.steps) and all(
-        u.that in LASTING and stands(u.that, room, u.what, u.value, u.within) == u.yes for u in lesson.steps[at].until
-    ):
-        at += 1
-    return at
-
-
-def take(run: LessonRun, act: do.Act) -> LessonRun:
-    """The lesson after an act, one step on where the act is what it waited for, and past steps that then are so
-    already. Raises SpecError for an act that cannot be done."""
-    if isinstance(act, do.HandIn):
-        raise SpecError(tr("a lesson is not handed in"))
-    after = apply(run.practice, act)
-    step = run.step
-    moment = Moment(run.practice, after, act)
-    reached = step is not None and all(
-        holds(u.that, moment, u.what, u.value, u.within) == u.yes for u in step.until
-    )  # fmt: skip
-    return LessonRun(run.lesson, after, _past_what_is_so(run.lesson, after, run.at + 1) if reached else run.at)

@@ -1,11 +1,21 @@
-"""Conditions of a lesson's steps in words, and the part of the picture they are about."""
+"""How a lesson's step stands, in words; and the part of the picture it is about."""
 
 from __future__ import annotations
 
 from magview.practice import actions as do
-from magview.practice.lesson import LessonRun, LessonStep, Until
-from magview.practice.predicates import Moment, holds
-from magview.practice.state import Feel, Practice
+from magview.practice.lesson import LessonStep, Question, Until
+from magview.practice.lesson_run import (
+    LessonRun,
+    Stand,
+    choices_of,
+    turned_so_far,
+    undone,
+    unmet,
+    wrong_kind,
+)
+from magview.practice.predicates import rotor_past_deg
+from magview.practice.state import Feel, true_readings
+from magview.practice.words import act_words
 from magview.spec.language import marked, together, tr
 
 _WORDS = {
@@ -48,6 +58,12 @@ _TURNED = {
     ("screw", False): marked("the contact screw turned {angle}° wider or more"),
     ("plate", True): marked("the backplate turned {angle}° with rotation or more"),
     ("plate", False): marked("the backplate turned {angle}° against rotation or more"),
+    ("rotor", True): marked("the rotor turned {angle}° with rotation"),
+    ("rotor", False): marked("the rotor turned {angle}° against rotation"),
+    ("magneto-flange", True): marked("the magneto flange moved with rotation, in teeth: {angle}"),
+    ("magneto-flange", False): marked("the magneto flange moved against rotation, in teeth: {angle}"),
+    ("toothed-disc", True): marked("the toothed disc moved with rotation, in teeth: {angle}"),
+    ("toothed-disc", False): marked("the toothed disc moved against rotation, in teeth: {angle}"),
 }
 _PARTS = {
     "rotor-near": "rotor",
@@ -63,38 +79,6 @@ _PARTS = {
 }
 
 
-_TABS = {
-    "lamp-connected": "tray", "edge-laid": "tray", "edge-square": "tray",
-    "stop-fitted": "tray", "disc-at-zero": "tray",
-    "turned": "work", "lock-tight": "work", "clamps-tight": "work", "opening-at-mark": "work",
-    "gap-in-limits": "work", "switch-on": "work", "plug-out": "work", "chocked": "work",
-    "jumper-on": "work", "made-safe": "work", "plugs-out": "work",
-    "marked": "work", "nuts-tight": "work", "magneto-on": "work", "timing-in-limits": "work",
-    "wrote": "notebook",
-}  # fmt: skip
-"""Tab of what brings a condition about; turning is always in view."""
-_ACT_TABS = {
-    "try-blades": "tray", "meter-lead": "tray", "meter-terminal": "tray", "meter-switch": "tray",
-    "feel-compression": "tray", "turn-disc": "tray",
-    "inspect-contacts": "work", "dress-contacts": "work", "renew": "work", "leave-as-is": "work",
-}  # fmt: skip
-
-
-def tabs_of(step: LessonStep) -> tuple[str, ...]:
-    """Return the tabs that a step needs: "tray", "work" or "notebook", each once, in this order."""
-    found = set()
-    for until in step.until:
-        if until.that == "act":
-            found.add(_ACT_TABS.get(until.what or "", ""))
-        elif until.that == "proved":
-            found |= {"tray", "work"}
-        elif until.that == "said":
-            found.add("" if until.what in _STEADY else "tray")
-        else:
-            found.add(_TABS.get(until.that, ""))
-    return tuple(tab for tab in ("tray", "work", "notebook") if tab in found)
-
-
 def waiting_words(until: Until) -> str:
     """The act that one condition of a step waits for."""
     what, value = until.what or "", until.value or 0.0
@@ -103,7 +87,7 @@ def waiting_words(until: Until) -> str:
             return tr("the {part} to be pointed at", part=tr(what))
         case "rotor-near":
             return tr(_ROTOR[what])
-        case "turned":
+        case "turned" | "turned-here":
             return tr(_TURNED[what, value > 0], angle=abs(value))
         case "act":
             return tr("this to be done: {act}", act=what.replace("-", " "))
@@ -118,7 +102,11 @@ def waiting_words(until: Until) -> str:
                 else tr("the piston to meet the stop against rotation")
             )
         case "crank-near":
-            return tr("the crank {value}° before top dead centre", value=value)
+            return tr("the crank {value}° before top dead centre, on compression", value=value)
+        case "disc-near":
+            return tr("the disc at {value}°", value=value)
+        case "blade":
+            return tr("the blade {value:mm} tried", value=value)
         case "wrote":
             return tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]
@@ -141,67 +129,177 @@ def _asked_words(answer: str) -> str:
     return tr("what an instrument says")
 
 
-def missing(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
-    """Conditions of a step that do not hold after an act, in words."""
-    moment = Moment(before, after, act)
-    return [
-        waiting_words(u) for u in step.until if holds(u.that, moment, u.what, u.value, u.within) != u.yes
-    ]  # fmt: skip
+# ---------------------------------------------------------------------- how a step stands
 
 
-def wrong_words(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> str:
-    """One sentence on an act that was not what the step waits for; "" for a move on the way to it."""
-    wanted = missing(step, act, before, after)
-    if isinstance(act, do.PointAt) and act.part == part_of(step):
-        return tr(
-            "That is the {part}; to click on it does nothing here. The step waits for {wanted}.",
-            part=tr(act.part),
-            wanted=together(wanted),
+def stand_words(run: LessonRun) -> tuple[str, str]:
+    """How the step in hand stands: a short sentence, and what is to be said of it besides. Nothing while it waits."""
+    step = run.step
+    if step is None:
+        return tr("{name}: all steps are done.", name=tr(run.lesson.name)), foretold_words(run)
+    match run.stand:
+        case Stand.DONE:
+            return f"{_done_head(run)} {' '.join(_guesses(run, step))}".rstrip(), tr(step.done) if step.done else ""
+        case Stand.WRONG:
+            return _wrong_words(run)
+        case Stand.PART_WAY:
+            return _so_far(run)
+    return "", ""
+
+
+def question_words(question: Question) -> str:
+    """What is asked."""
+    return tr(_ASKED[question.about]) if question.about is not None else tr(question.ask)
+
+
+def foretold_words(run: LessonRun) -> str:
+    """How many guesses were right; it is no mark."""
+    right, asked = run.foretold
+    if not asked:
+        return ""
+    return tr("You foretold {right} of {asked} rightly. Guesses are not marked.", right=right, asked=asked)
+
+
+_ASKED = {"gap": marked("The largest gap becomes"), "opening": marked("The contacts open")}
+
+
+def _done_head(run: LessonRun) -> str:
+    if run.already:
+        return tr("Step {step} is so already.", step=run.at + 1)
+    return tr("Step {step} done.", step=run.at + 1)
+
+
+def _guesses(run: LessonRun, step: LessonStep) -> list[str]:
+    """Of each guess, whether it was right, and the reading before and after."""
+    told = []
+    for question, said, right in zip(step.ask, run.answers[run.at], run.rights[run.at], strict=True):
+        if question.about is None:
+            answer = tr(choices_of(question)[right])
+            told.append(tr("Right.") if said == right else tr("Not so: the answer is “{answer}”.", answer=answer))
+            continue
+        name = tr("Gap") if question.about == "gap" else tr("Opening")
+        words = (
+            marked("{name}: as you said, {change}.")
+            if said == right
+            else marked("{name}: not as you said, {change}.")
         )
-    if isinstance(act, do.PointAt):
-        return tr("That is the {part}. The step waits for {wanted}.", part=tr(act.part), wanted=together(wanted))
-    undone = _undone(step, act, before, after)
-    if undone:
+        told.append(tr(words, name=name, change=_change(question.about, run, right)))
+    return told
+
+
+def _change(about: str, run: LessonRun, right: int) -> str:
+    was, now = true_readings(run.began.bench), true_readings(run.practice.bench)
+    if about == "gap":
+        before, after = float(was.max_gap_mm[0]), float(now.max_gap_mm[0])
+        if right == 1:
+            return tr("it stays {gap:length}", gap=after)
+        return tr("{before:length} became {after:length}", before=before, after=after)
+    by = abs(float(now.e_gap_error_deg[0] - was.e_gap_error_deg[0]))
+    if right == 1:
+        return tr("it stays where it was")
+    return tr("{by:.1f}° of rotor earlier", by=by) if right == 0 else tr("{by:.1f}° of rotor later", by=by)
+
+
+def _wrong_words(run: LessonRun) -> tuple[str, str]:
+    moment = run.moment
+    assert moment is not None
+    still = _still(run)
+    match wrong_kind(run):
+        case "part" if isinstance(moment.act, do.PointAt):
+            return tr("That is the {part}.", part=tr(moment.act.part)), still
+        case "undid":
+            lost = together([waiting_words(u) for u in undone(run)])
+            return tr("That took away {lost}.", lost=lost), tr("Undo act takes it back. {still}", still=still)
+        case "way":
+            return tr("That was the wrong way."), _so_far(run)[0]
+    done = act_words(moment.act, moment.before, moment.after)
+    return (
+        tr("Not asked for: {act}.", act=f"{done[0].lower()}{done[1:]}"),
+        tr("Undo act takes it back. {still}", still=still),
+    )
+
+
+def _still(run: LessonRun) -> str:
+    left = unmet(run)
+    return tr("The step waits for {wanted}.", wanted=together([waiting_words(u) for u in left])) if left else ""
+
+
+def _so_far(run: LessonRun) -> tuple[str, str]:
+    moment = run.moment
+    if moment is not None and isinstance(moment.act, do.PointAt):
+        return tr("That is the {part}.", part=tr(moment.act.part)), ""
+    for until in unmet(run):
+        words = _distance(until, run)
+        if words:
+            return words, ""
+    return _still(run), ""
+
+
+def _distance(until: Until, run: LessonRun) -> str:
+    """How far an act has come, in numbers; "" for what has none."""
+    what, value = until.what or "", until.value or 0.0
+    if until.that in ("turned", "turned-here"):
+        so_far, whole = turned_so_far(until, run, run.practice) * (1 if value > 0 else -1), abs(value)
+        way, other = _WAYS[what, value > 0], _WAYS[what, value < 0]
+        if what in ("magneto-flange", "toothed-disc"):
+            return tr("{far:.0f} of {whole:.0f} teeth so far, {way}.", far=so_far, whole=whole, way=tr(way))
+        if so_far > whole:
+            return tr(
+                "{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° {way}.",
+                far=so_far, whole=whole, rest=so_far - whole, way=tr(other),
+            )  # fmt: skip
         return tr(
-            "That undid {undone}. The step waits for {wanted}.", undone=together(undone), wanted=together(wanted)
+            "{far:.1f} of {whole}° so far. Turn {rest:.1f}° more, {way}.",
+            far=so_far, whole=whole, rest=whole - so_far, way=tr(way),
+        )  # fmt: skip
+    if until.that == "rotor-near":
+        past = rotor_past_deg(run.practice, what)
+        if past == float("inf"):
+            return ""
+        words = (
+            marked("The rotor stands {by:.0f}° past {place}.")
+            if past > 0
+            else marked("The rotor stands {by:.0f}° short of {place}.")
         )
-    return tr("Not yet. The step waits for {wanted}.", wanted=together(wanted)) if wanted else ""
+        return tr(words, by=max(1.0, abs(past)), place=tr(_PLACES[what]))
+    return ""
 
 
-def _undone(step: LessonStep, act: do.Act, before: Practice, after: Practice) -> list[str]:
-    was = {waiting_words(u) for u in step.until if _held(u, act, before)}
-    return [words for words in missing(step, act, before, after) if words in was]
+_WAYS = {
+    ("screw", True): marked("closer"),
+    ("screw", False): marked("wider"),
+    ("plate", True): marked("with rotation"),
+    ("plate", False): marked("against rotation"),
+    ("rotor", True): marked("with rotation"),
+    ("rotor", False): marked("against rotation"),
+    ("magneto-flange", True): marked("with rotation"),
+    ("magneto-flange", False): marked("against rotation"),
+    ("toothed-disc", True): marked("with rotation"),
+    ("toothed-disc", False): marked("against rotation"),
+}
+_PLACES = {
+    "neutral": marked("a neutral"),
+    "register": marked("full register"),
+    "e-gap": marked("the E-gap"),
+    "widest": marked("the widest opening"),
+}
 
 
-def _held(until: Until, act: do.Act, room: Practice) -> bool:
-    lasting = until.that in _WORDS and until.that not in ("rotor-let-go", "contacts-seen-opening")
-    return lasting and holds(until.that, Moment(room, room, act), until.what, until.value, until.within) == until.yes
-
-
-def step_done(number: int, step: LessonStep, already: bool = False) -> str:
-    """Sentence that a step, counted from 0, is done, and what to notice; `already`: it was so before it began."""
-    words = tr("Step {step}: so already.", step=number + 1) if already else tr("Step {step}: done.", step=number + 1)
-    return f"{words} {tr(step.done)}" if step.done else words
-
-
-def done_words(run: LessonRun, since: int) -> str:
-    """Sentences on the steps done since one of them waited."""
-    steps = run.lesson.steps
-    return " ".join(step_done(n, steps[n], n > since) for n in range(since, run.at))
+_HELD = {"screw": "contact screw", "plate": "backplate", "rotor": "rotor"}
 
 
 def part_of(step: LessonStep) -> str:
     """The part of the breaker end a step is about, by its name in the picture; "" where it is about none."""
     for until in step.until:
         if until.that == "pointed-at":
-            return until.what or ""
-        if until.that == "turned":
-            return "contact screw" if until.what == "screw" else "backplate"
+            return ""  # to be found, not to be shown
+        if until.that in ("turned", "turned-here"):
+            return _HELD.get(until.what or "", "")
         if until.that in _PARTS:
             return _PARTS[until.that]
     return ""
 
 
 def learnt(run: LessonRun) -> list[str]:
-    """Things to notice on the way, in their order."""
+    """What was said of the steps behind, in their order: whole sentences."""
     return [tr(step.done) for step in run.lesson.steps[: run.at] if step.done]

@@ -11,7 +11,7 @@ from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import name_of
 from magview.practice.goals import DISC_TOLERANCE_DEG, timing_error_deg
-from magview.practice.state import SAFE_THINGS, Practice, ReadingKind, true_readings
+from magview.practice.state import SAFE_THINGS, Feel, Practice, ReadingKind, true_readings
 from magview.spec.language import tr
 
 NEEDS: dict[str, tuple[str, ...]] = {
@@ -19,8 +19,10 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "rotor-near": ("what", "within"),
     "rotor-let-go": (),
     "turned": ("what", "value"),
+    "turned-here": ("what", "value", "within"),
     "act": ("what",),
     "said": ("what",),
+    "blade": ("what", "value"),
     "lamp-connected": (),
     "lamp-shows": ("what",),
     "contacts-seen-opening": (),
@@ -41,6 +43,7 @@ NEEDS: dict[str, tuple[str, ...]] = {
     "stop-met": ("what",),
     "disc-at-zero": (),
     "crank-near": ("value", "within"),
+    "disc-near": ("value", "within"),
     "marked": (),
     "nuts-tight": (),
     "magneto-on": (),
@@ -50,14 +53,18 @@ NEEDS: dict[str, tuple[str, ...]] = {
 """Parameters of each predicate.
 
 rotor-near: what is neutral, register, e-gap or widest; within, rotor degrees. turned: what is plate or screw;
-value, degrees since as found, at least so far that way. act: what is an act's name in an attempt's file. said:
-the words an instrument's answer begins with. lamp-shows: light or dark. stop-met: with or against rotation.
-crank-near: value, degrees before No. 1's firing top dead centre. wrote: a kind of reading.
+value, degrees since as found, at least so far that way. turned-here: the same since the step began, and within so
+much of it, also of the rotor, or teeth of a face of the coupling. act: what is an act's name in an attempt's file.
+said: the words an instrument's answer begins with. lamp-shows: light or dark. stop-met: with or against rotation.
+crank-near: value, degrees before No. 1's firing top dead centre. disc-near: value, what the disc reads. blade: how
+a blade or stack, value mm thick by its marks, feels. wrote: a kind of reading.
 """
 
 WHATS: dict[str, tuple[str, ...]] = {
     "rotor-near": ("neutral", "register", "e-gap", "widest"),
     "turned": ("plate", "screw"),
+    "turned-here": ("plate", "screw", "rotor", "magneto-flange", "toothed-disc"),
+    "blade": tuple(Feel),
     "stop-met": ("with", "against"),
     "lamp-shows": ("light", "dark", "not connected"),
     "act": tuple(name_of(kind) for kind in do.ACTS),
@@ -73,6 +80,10 @@ class Moment:
     before: Practice
     after: Practice
     act: do.Act
+    began: Practice | None = None
+    """The room as the step found it; None where nobody kept it."""
+    steady_deg: float = 0.0
+    """How far the rotor has been turned while the lamp showed no change [deg]."""
 
     @property
     def turned_with(self) -> bool:
@@ -89,6 +100,16 @@ def holds(name: str, moment: Moment, what: str | None, value: float | None, with
     """Whether a predicate is true of a moment."""
     if name in LASTING:
         return stands(name, moment.after, what, value, within)
+    if name == "turned-here":
+        since = moment.began or moment.before
+        turned = turned_deg(moment.after, what or "") - turned_deg(since, what or "")
+        return abs(turned - (value or 0.0)) <= (within or 0.0)
+    if name == "blade":
+        act, said = moment.act, moment.after.said
+        return (
+            isinstance(act, do.TryBlades) and act.set == "metric" and said is not None and said.plain == what
+            and abs(sum(act.blades) - (value or 0.0)) < 1e-6
+        )  # fmt: skip
     return _of_acts(name, moment, what or "")
 
 
@@ -116,7 +137,7 @@ _STATES: dict[str, Callable[[Practice], bool]] = {
 }
 
 
-LASTING = frozenset({*_STATES, "lamp-shows", "rotor-near", "turned", "crank-near"})
+LASTING = frozenset({*_STATES, "lamp-shows", "rotor-near", "turned", "crank-near", "disc-near"})
 """Those that a room answers by itself, whatever the act was."""
 
 
@@ -128,12 +149,15 @@ def stands(name: str, room: Practice, what: str | None, value: float | None, wit
         case "lamp-shows":
             return instruments.lamp(room).plain == what
         case "rotor-near":
-            return _rotor_away_deg(room, what or "") <= (within or 0.0)
+            return abs(rotor_past_deg(room, what or "")) <= (within or 0.0)
         case "turned":
-            turned, least = _turned_deg(room, what or ""), value or 0.0
+            turned, least = turned_deg(room, what or ""), value or 0.0
             return turned >= least if least >= 0 else turned <= least
         case "crank-near":
             return _crank_away_deg(room, value or 0.0) <= (within or 0.0)
+        case "disc-near":
+            reads = instruments.true_disc_deg(room) if room.bench.engaged is not None else float("inf")
+            return abs(reads - (value or 0.0)) <= (within or 0.0)
     raise ValueError(tr("“{name}” is no predicate", name=name))
 
 
@@ -157,6 +181,9 @@ def _of_acts(name: str, moment: Moment, what: str) -> bool:
         case "act":
             return name_of(type(act)) == what
         case "said":
+            turn = 360.0 / after.bench.magneto.cam.turns_per_rotor_turn
+            if what == instruments.STEADY.get(instruments.lamp(after).plain) and abs(moment.steady_deg) >= turn:
+                return True  # turned right round by hand, which answers nothing in words
             return after.said is not None and after.said.plain.startswith(what)
         case "stop-met":
             met = after.said is not None and after.said.instrument == "stop"
@@ -169,23 +196,30 @@ def _of_acts(name: str, moment: Moment, what: str) -> bool:
     raise ValueError(tr("“{name}” is no predicate", name=name))
 
 
-def _turned_deg(room: Practice, what: str) -> float:
+def turned_deg(room: Practice, what: str) -> float:
+    """How far screw or plate was turned since as found [deg]; where the rotor stands [deg]; or a face's teeth."""
+    match what:
+        case "rotor":
+            return room.bench.rotor_deg
+        case "magneto-flange" | "toothed-disc":
+            engaged = room.bench.engaged
+            at = engaged.mounting if engaged is not None else None
+            return 0.0 if at is None else float(at.magneto_teeth if what == "magneto-flange" else at.disc_teeth)
     return room.seat.screw_turned_deg if what == "screw" else room.seat.plate_turned_deg
 
 
-def _rotor_away_deg(room: Practice, what: str) -> float:
+def rotor_past_deg(room: Practice, what: str) -> float:
+    """How far the rotor stands past the nearest such place with rotation [deg]; infinite where there is none."""
     bench = room.bench
     pitch = 360.0 / bench.magneto.poles
     if what == "widest":
         now = true_readings(bench)
-        places, pitch = (
-            ((now.opens_deg + now.closes_deg) / 2).tolist(),
-            360.0 / bench.magneto.cam.turns_per_rotor_turn,
-        )
+        places = ((now.opens_deg + now.closes_deg) / 2).tolist()
+        pitch = 360.0 / bench.magneto.cam.turns_per_rotor_turn
     else:
         places = [{"neutral": 0.0, "register": pitch / 2, "e-gap": bench.magneto.e_gap_deg}.get(what, float("nan"))]
-    away = [abs((bench.rotor_deg - place + pitch / 2) % pitch - pitch / 2) for place in places]
-    return min((a for a in away if a == a), default=float("inf"))
+    past = [(bench.rotor_deg - place + pitch / 2) % pitch - pitch / 2 for place in places]
+    return min((p for p in past if p == p), key=abs, default=float("inf"))
 
 
 def _crank_away_deg(room: Practice, btdc_deg: float) -> float:

@@ -220,7 +220,7 @@ CLAIMS: list[tuple[str, str, tuple[Check, ...]]] = [
     ),
     (
         "lesson neutral-and-e-gap",
-        "Contacts that open here make the most of a slow rotor: at the speed of starting, where the spark is scarce.",
+        "It is the best opening where the spark is scarce: at the speed of starting.",
         (best_at_starting, scarce_at_starting),
     ),
 ]

@@ -36,6 +36,8 @@ class Measured:
     own: tuple[float, float] | None = None
     """Bounds that a reading of one's own gives for the value."""
     own_words: str = ""
+    before: float | None = None
+    """Where the value stood before the act; None where nothing was done."""
 
 
 class Gauge(QWidget):
@@ -137,7 +139,7 @@ class Gauge(QWidget):
         self._paint_words(painter)
         if shown is None:
             return
-        bar, em = self._bar(), self._em
+        bar = self._bar()
         painter.setPen(QPen(QColor(theme.hair), 1.0))
         painter.setBrush(QColor(theme.grid))
         painter.drawRoundedRect(bar, 3.0, 3.0)
@@ -147,15 +149,36 @@ class Gauge(QWidget):
         painter.drawRect(QRectF(left, bar.top() - 1, right - left, bar.height() + 2))
         if shown.own is not None:
             self._paint_own(painter, shown.own)
+        if shown.before is not None and shown.before == shown.before:
+            self._paint_before(painter, shown.before, shown.value)
         if shown.value is not None and shown.value == shown.value:
             in_or_plain = shown.sign in (Sign.IN, Sign.NONE)
-            at = self.x_of(shown.value)
             painter.setPen(Qt.PenStyle.NoPen)
             painter.setBrush(QColor(theme.text if in_or_plain else shown.sign.colour(theme)))
-            tip, top, half = bar.top() + 0.75 * bar.height(), bar.top() - 0.5 * em, 0.42 * em
-            painter.drawPolygon(QPolygonF([QPointF(at, tip), QPointF(at - half, top), QPointF(at + half, top)]))
+            painter.drawPolygon(self._pointer(shown.value))
         if not self._flat:
             self._paint_ends(painter, left, right)
+
+    def _pointer(self, value: float) -> QPolygonF:
+        at, bar, em = self.x_of(value), self._bar(), self._em
+        tip, top, half = bar.top() + 0.75 * bar.height(), bar.top() - 0.5 * em, 0.42 * em
+        return QPolygonF([QPointF(at, tip), QPointF(at - half, top), QPointF(at + half, top)])
+
+    def _paint_before(self, painter: QPainter, before: float, now: float | None) -> None:
+        """A hollow pointer where the value was, and an arrow from it to where it is."""
+        theme, em = self._look.theme, self._em
+        painter.setPen(QPen(QColor(theme.text), 1.2))
+        painter.setBrush(QColor(theme.base))
+        painter.drawPolygon(self._pointer(before))
+        start, end = self.x_of(before), self.x_of(before if now is None or now != now else now)
+        if abs(end - start) < 1.2 * em:
+            return
+        way = 1.0 if end > start else -1.0
+        y, tip = self._bar().top() - 0.2 * em, end - 0.55 * em * way
+        painter.setPen(QPen(QColor(theme.hand), 1.6))
+        painter.drawLine(QLineF(start + 0.5 * em * way, y, tip, y))
+        for side in (-1.0, 1.0):
+            painter.drawLine(QLineF(tip, y, tip - 0.35 * em * way, y + 0.28 * em * side))
 
     def _paint_words(self, painter: QPainter) -> None:
         shown, theme, metrics = self._shown, self._look.theme, QFontMetricsF(self.font())

@@ -1,4 +1,4 @@
-"""Learn: the place, and a lesson as a page, which is the practice room with a step above it.
+"""Learn: the place, and a lesson as a page: a strip of fixed height over the bench's pictures.
 
-Begin reading in `page.py`.
+Begin reading in `page.py`; what a lesson is and how a step is judged stands in `magview.practice`.
 """

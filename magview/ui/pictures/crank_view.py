@@ -303,8 +303,9 @@ class CrankView(PictureView):
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""
         super().mouseReleaseEvent(event)
-        if event.button() == Qt.MouseButton.LeftButton:
+        if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
             self._drag = None
+            self._model.grip(False)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Arrows turn the crank 1°, Page keys 10°, with Shift a tenth of it."""

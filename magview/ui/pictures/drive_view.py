@@ -108,8 +108,9 @@ class DriveView(CouplingPicture):
         super().mouseReleaseEvent(event)
         if event.button() == Qt.MouseButton.MiddleButton:
             self.hold_lens(None)
-        if event.button() == Qt.MouseButton.LeftButton:
+        if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
             self._drag = None
+            self._model.grip(False)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Left, Right: magneto flange on the disc; Up, Down: disc on the drive flange; Page keys: crank; E turns the

@@ -10,7 +10,6 @@ from magview.bench.actions import Action
 from magview.bench.state import BenchState
 from magview.practice.actions import Act, TurnPropeller, TurnToReading, TurnUntil, from_bench
 from magview.practice.attempt import Session
-from magview.practice.lesson import LessonRun, take
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
@@ -68,7 +67,7 @@ class PracticeModel(Pictured):
     def do(self, act: Act, gesture: object = None) -> bool:
         """Do something; False, with `refused` emitted, where it cannot be done."""
         old = self.practice
-        if not self._at_propeller and _by_propeller(old, act):
+        if not self.at_propeller and _by_propeller(old, act):
             self.refused.emit(tr(AT_THE_PROPELLER))
             return False
         try:
@@ -108,27 +107,6 @@ class AttemptModel(PracticeModel):
 
     def _do(self, act: Act, gesture: object) -> None:
         self.session.send(act, self._before_s + self._clock(), gesture)
-
-
-class LessonModel(PracticeModel):
-    """A lesson under way."""
-
-    def __init__(self, run: LessonRun, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.run = run
-
-    @property
-    def practice(self) -> Practice:
-        """The room now."""
-        return self.run.practice
-
-    @property
-    def teaches(self) -> bool:
-        """A lesson may show what an attempt hides."""
-        return True
-
-    def _do(self, act: Act, gesture: object) -> None:
-        self.run = take(self.run, act)
 
 
 class ReplayModel(Pictured):

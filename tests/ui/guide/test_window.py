@@ -140,8 +140,7 @@ def test_every_part_of_practice_has_its_section(open_practice, qtbot):
     assert guide.address == "practice#the-notebook"
     timers_at_rest(qtbot, guide)
     lesson = open_practice("plate-and-screw")
-    lesson.tabs.setCurrentIndex(0)
-    lesson.tabs.tabBar().setFocus()
+    lesson.controls.turn.until.setFocus()
     assert topic_of(lesson) == "practice#lessons"
 
 

@@ -367,47 +367,6 @@ def test_a_reading_typed_where_the_lobe_goes_is_refused_in_a_sentence(open_pract
     assert (last_act(window).lobe, last_act(window).value) == (2, pytest.approx(0.37))
 
 
-@pytest.mark.parametrize("name", ["contacts-and-lamp", "measuring-the-gap"])
-def test_what_a_lesson_says_of_an_act_moves_nothing_below_it(open_practice, name):
-    window = open_practice(name)
-    places, said = set(), set()
-    for act in (do.TurnRotor(1.0), do.PointAt("cam"), do.ConnectLamp(True), do.TurnRotor(1.0), do.PointAt("heel")):
-        said.add(window.strip.answer.text())
-        places.add(window.split.mapTo(window, QPoint()).y())
-        window.model.do(act)
-        QApplication.processEvents()
-    assert len(said) > 1
-    assert "" in said
-    assert len(places) == 1
-    strip, line = window.strip, window.fontMetrics().lineSpacing()
-    texts = [s.text for s in window.model.run.lesson.steps]
-    assert max(strip.fontMetrics().horizontalAdvance(t) for t in texts) < 0.7 * strip.width()
-    assert strip.words.height() < 2 * line, "no more room is kept than the longest step takes"
-
-
-def test_what_a_lesson_says_of_the_last_step_stands_before_the_next(open_practice):
-    window = open_practice("contacts-and-lamp")
-    strip = window.strip
-    click(window.tray.lamp) if window.tray.lamp.isVisible() else window.model.do(do.ConnectLamp(True))
-    QApplication.processEvents()
-    assert strip.answer.text() == "✓ Step 1: done."
-    assert strip.title.text().startswith("Step 2 of 7")
-    assert strip.answer.mapTo(window, QPoint()).y() < strip.title.mapTo(window, QPoint()).y()
-
-
-def test_a_click_on_the_ringed_contacts_is_told_where_the_lamp_lies(open_practice):
-    window = open_practice("contacts-and-lamp")
-    strip = window.strip
-    assert strip.words.text() == ("Clip the timing lamp across the contacts. What it needs is on the tab “2 Tray”.")
-    assert "2 Tray" in [window.tabs.tabText(i).replace("&", "") for i in range(window.tabs.count())]
-    assert strip.step_part() == "contacts"
-    window.model.do(do.PointAt("contacts"))
-    assert strip.answer.text() == (
-        "✗ That is the contacts; to click on it does nothing here. The step waits for the lamp across the contacts. "
-        "What it needs is on the tab “2 Tray”."
-    )
-
-
 def test_in_practice_a_refusal_stands_beside_its_control(open_practice):
     window = open_practice("opens-early-or-late")
     work = window.work
