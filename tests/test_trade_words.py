@@ -96,7 +96,7 @@ def test_hands_go_to_the_coupling_only_with_the_switch_off(name: str) -> None:
             assert any(until.that == "switch-on" and not until.yes for until in step.until), step.title
 
 
-@pytest.mark.parametrize("name", ["one-vernier-step", "a-full-job"])
+@pytest.mark.parametrize("name", ["one-vernier-step", "several-teeth"])
 def test_a_lesson_names_the_step_of_its_own_coupling(name: str) -> None:
     """One tooth with rotation and one against: 360°·(1/N_m − 1/N_d) of rotor, over k at the crank (arithmetic)."""
     lesson = find_lesson(name)

@@ -1,10 +1,11 @@
-"""Which acts bring about what a lesson's step waits for, and which controls a lesson so needs at hand."""
+"""Acts that bring about what a lesson's step waits for, and the controls that a lesson so needs at hand."""
 
 from __future__ import annotations
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.attempt import name_of
+from magview.practice.instruments import STEADY
 from magview.practice.lesson import Lesson, LessonStep, Until
 from magview.spec.language import marked
 
@@ -140,7 +141,7 @@ def tools_of(until: Until) -> tuple[str, ...]:
             return ("blades",)
         case "said" if what.startswith("pressure") or what == "no pressure":
             return ("thumb",)
-        case "said" if "all the way" in what:
+        case "said" if what in STEADY.values():
             return ("turn", "lamp")
         case "said":
             return ("meter", "terminal") if what.endswith("ground") else ()

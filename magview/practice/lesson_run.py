@@ -32,7 +32,7 @@ _SAME_DEG = 0.05
 
 
 class Stand(Enum):
-    """How a step stands."""
+    """Standing of a step."""
 
     WAITING = "waiting"
     PART_WAY = "part-way"
@@ -42,7 +42,7 @@ class Stand(Enum):
 
 @dataclass(frozen=True)
 class LessonRun:
-    """Where a lesson stands, and the room."""
+    """State of a lesson, and the room."""
 
     lesson: Lesson
     practice: Practice
@@ -58,9 +58,9 @@ class LessonRun:
     seen: bool = False
     """Whether everything the step waits for was so at one act since it began."""
     steady_deg: float = 0.0
-    """How far the rotor has been turned while the lamp showed no change [deg]."""
+    """Degrees that the rotor has been turned while the lamp showed no change."""
     moments: tuple[Moment, ...] = ()
-    """What was done since the hand last let go."""
+    """Acts since the hand last let go."""
     rights: tuple[tuple[int, ...], ...] = ()
     """The right answers of the steps that are done, by step."""
     before: LessonRun | None = None
@@ -217,7 +217,7 @@ def right_of(question: Question, before: Practice, after: Practice) -> int:
 
 
 def wrong_kind(run: LessonRun) -> str:
-    """How the last act was wrong: "part", "undid", "way" or "other"; "" where it was not."""
+    """Return in which way the last act was wrong: "part", "undid", "way" or "other"; "" where it was not."""
     step, moment = run.step, run.moment
     if step is None or moment is None:
         return ""
@@ -232,11 +232,11 @@ def wrong_kind(run: LessonRun) -> str:
 
 
 _PASSING = ("rotor-near", "crank-near", "lamp-shows", "turned")
-"""What one goes through again and again while turning: to leave it undoes nothing."""
+"""Places one goes through again and again while turning: to leave it undoes nothing."""
 
 
 def undone(run: LessonRun) -> list[Until]:
-    """What stood before the last act and does not any more."""
+    """Return what stood before the last act and does not any more."""
     moment = run.moment
     if run.step is None or moment is None:
         return []
@@ -245,7 +245,7 @@ def undone(run: LessonRun) -> list[Until]:
 
 
 def turned_so_far(until: Until, run: LessonRun, room: Practice) -> float:
-    """How far screw or plate is turned by a room [deg], since as found or since the step began."""
+    """Return how far screw or plate is turned in a room [deg], since as found or since the step began."""
     since = turned_deg(run.began, until.what or "") if until.that == "turned-here" else 0.0
     return turned_deg(room, until.what or "") - since
 
@@ -267,7 +267,7 @@ def _stands(until: Until, room: Practice) -> bool:
 
 
 def unmet(run: LessonRun) -> list[Until]:
-    """What the step in hand still waits for."""
+    """Return what the step in hand still waits for."""
     step = run.step
     if step is None:
         return []

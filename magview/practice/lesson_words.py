@@ -1,4 +1,4 @@
-"""How a lesson's step stands, in words; and the part of the picture it is about."""
+"""The standing of a lesson's step, in words; and the part of the picture it is about."""
 
 from __future__ import annotations
 
@@ -133,7 +133,7 @@ def _asked_words(answer: str) -> str:
 
 
 def stand_words(run: LessonRun) -> tuple[str, str]:
-    """How the step in hand stands: a short sentence, and what is to be said of it besides. Nothing while it waits."""
+    """Tell how the step in hand stands: a short sentence, and what else is to be said. Nothing while it waits."""
     step = run.step
     if step is None:
         return tr("{name}: all steps are done.", name=tr(run.lesson.name)), foretold_words(run)
@@ -148,12 +148,12 @@ def stand_words(run: LessonRun) -> tuple[str, str]:
 
 
 def question_words(question: Question) -> str:
-    """What is asked."""
+    """Return what is asked."""
     return tr(_ASKED[question.about]) if question.about is not None else tr(question.ask)
 
 
 def foretold_words(run: LessonRun) -> str:
-    """How many guesses were right; it is no mark."""
+    """Tell how many guesses were right; it is no mark."""
     right, asked = run.foretold
     if not asked:
         return ""
@@ -236,22 +236,16 @@ def _so_far(run: LessonRun) -> tuple[str, str]:
 
 
 def _distance(until: Until, run: LessonRun) -> str:
-    """How far an act has come, in numbers; "" for what has none."""
+    """Tell how far an act has come, in numbers; "" for what has none."""
     what, value = until.what or "", until.value or 0.0
     if until.that in ("turned", "turned-here"):
-        so_far, whole = turned_so_far(until, run, run.practice) * (1 if value > 0 else -1), abs(value)
+        far, whole = turned_so_far(until, run, run.practice) * (1 if value > 0 else -1), abs(value)
         way, other = _WAYS[what, value > 0], _WAYS[what, value < 0]
         if what in ("magneto-flange", "toothed-disc"):
-            return tr("{far:.0f} of {whole:.0f} teeth so far, {way}.", far=so_far, whole=whole, way=tr(way))
-        if so_far > whole:
-            return tr(
-                "{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° {way}.",
-                far=so_far, whole=whole, rest=so_far - whole, way=tr(other),
-            )  # fmt: skip
-        return tr(
-            "{far:.1f} of {whole}° so far. Turn {rest:.1f}° more, {way}.",
-            far=so_far, whole=whole, rest=whole - so_far, way=tr(way),
-        )  # fmt: skip
+            return tr("{far:.0f} of {whole:.0f} teeth so far.", far=far, whole=whole)
+        if far > whole:
+            return tr(_TOO_FAR[other], far=far, whole=whole, rest=far - whole)
+        return tr(_MORE[way], far=far, whole=whole, rest=whole - far)
     if until.that == "rotor-near":
         past = rotor_past_deg(run.practice, what)
         if past == float("inf"):
@@ -266,16 +260,21 @@ def _distance(until: Until, run: LessonRun) -> str:
 
 
 _WAYS = {
-    ("screw", True): marked("closer"),
-    ("screw", False): marked("wider"),
-    ("plate", True): marked("with rotation"),
-    ("plate", False): marked("against rotation"),
-    ("rotor", True): marked("with rotation"),
-    ("rotor", False): marked("against rotation"),
-    ("magneto-flange", True): marked("with rotation"),
-    ("magneto-flange", False): marked("against rotation"),
-    ("toothed-disc", True): marked("with rotation"),
-    ("toothed-disc", False): marked("against rotation"),
+    ("screw", True): "closer", ("screw", False): "wider",
+    **{(what, True): "with" for what in ("plate", "rotor", "magneto-flange", "toothed-disc")},
+    **{(what, False): "against" for what in ("plate", "rotor", "magneto-flange", "toothed-disc")},
+}  # fmt: skip
+_MORE = {
+    "closer": marked("{far:.1f} of {whole}° so far. Turn {rest:.1f}° more, closer."),
+    "wider": marked("{far:.1f} of {whole}° so far. Turn {rest:.1f}° more, wider."),
+    "with": marked("{far:.1f} of {whole}° so far. Turn {rest:.1f}° more with rotation."),
+    "against": marked("{far:.1f} of {whole}° so far. Turn {rest:.1f}° more against rotation."),
+}
+_TOO_FAR = {
+    "closer": marked("{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° closer."),
+    "wider": marked("{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° wider."),
+    "with": marked("{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° with rotation."),
+    "against": marked("{far:.1f}° of {whole}°: too far. Turn {rest:.1f}° against rotation."),
 }
 _PLACES = {
     "neutral": marked("a neutral"),
@@ -301,5 +300,5 @@ def part_of(step: LessonStep) -> str:
 
 
 def learnt(run: LessonRun) -> list[str]:
-    """What was said of the steps behind, in their order: whole sentences."""
+    """Return what was said of the steps behind, in their order: whole sentences."""
     return [tr(step.done) for step in run.lesson.steps[: run.at] if step.done]

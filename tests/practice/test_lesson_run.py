@@ -10,7 +10,7 @@ from magview.practice.lesson_run import Stand, act, answer, back, go_on, judge, 
 from magview.practice.lesson_words import stand_words
 from magview.practice.library import find_lesson
 from magview.practice.state import SAFE_THINGS
-from tests.practice.test_lessons import guessed, played
+from tests.lesson_ways import guessed, played
 
 
 def test_a_step_is_judged_when_the_hand_lets_go_and_not_in_passing():

@@ -37,7 +37,7 @@ class Measured:
     """Bounds that a reading of one's own gives for the value."""
     own_words: str = ""
     before: float | None = None
-    """Where the value stood before the act; None where nothing was done."""
+    """The value before the act; None where nothing was done."""
 
 
 class Gauge(QWidget):

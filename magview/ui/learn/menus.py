@@ -2,22 +2,23 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING
+from typing import Protocol
 
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QWidget
 
 from magview import __version__
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.ui.kit.asking import ask_picture, refuse
+from magview.ui.learn.model import LessonModel
+from magview.ui.learn.pictures import LessonPictures
+from magview.ui.learn.strip import LessonStrip
 from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.practice.sight import CAUTION
-
-if TYPE_CHECKING:
-    from magview.ui.learn.page import LessonPage
 
 _HELP = marked(
     "Each step says one act. Drag the rotor, the backplate or the contact screw, or take one in hand with 1, 2, 3. "
@@ -31,22 +32,36 @@ def help_words() -> str:
     return f"{tr(_HELP)}\n\n{tr(CAUTION)}"
 
 
-class LessonMenus(PictureMenuMaker):
-    """What hangs in the menu bar while a lesson is in front."""
+class LessonWork(Protocol):
+    """Work that the menus ask of the page."""
 
-    def __init__(self, page: LessonPage) -> None:
+    model: LessonModel
+    strip: LessonStrip
+    pictures: LessonPictures
+
+    def views(self) -> tuple[PictureView, ...]:
+        """Pictures in view."""
+
+    def say(self, sentence: str) -> None:
+        """Put a sentence at the foot of the window."""
+
+
+class LessonMenus(PictureMenuMaker):
+    """Menus that hang in the bar while a lesson is in front."""
+
+    def __init__(self, page: QWidget, work: LessonWork, close: Callable[[], object]) -> None:
         super().__init__(page)
-        self._page = page
+        self._page, self._work = page, work
         keys = QKeySequence.StandardKey
         lesson, view = self.menu(tr("&Lesson")), self.menu(tr("&View"), "view")
-        self.act(lesson, tr("&Undo act"), page.model.undo, keys.Undo)
-        self.act(lesson, tr("&Back"), page.model.go_back, QKeySequence("Alt+Left"))
-        self.act(lesson, tr("&Hint"), page.strip.tell_hint, None)
+        self.act(lesson, tr("&Undo act"), work.model.undo, keys.Undo)
+        self.act(lesson, tr("&Back"), work.model.go_back, QKeySequence("Alt+Left"))
+        self.act(lesson, tr("&Hint"), work.strip.tell_hint, None)
         lesson.addSeparator()
         self.act(lesson, tr("&Save picture…"), self._ask_export, None)
         lesson.addSeparator()
-        self.act(lesson, tr("&Close"), page.close, keys.Close)
-        names = self.check(view, tr("&Names of parts"), page.pictures.breaker.set_names, True, None)
+        self.act(lesson, tr("&Close"), close, keys.Close)
+        names = self.check(view, tr("&Names of parts"), work.pictures.breaker.set_names, True, None)
         names.setShortcut(QKeySequence("Ctrl+N"))
         view.addSeparator()
         self.zooming(view)
@@ -54,7 +69,7 @@ class LessonMenus(PictureMenuMaker):
     def zoomed(self) -> PictureView:
         """The picture in hand, or the breaker end."""
         focused = QApplication.focusWidget()
-        return next((v for v in self._page.views() if v is focused), self._page.pictures.breaker)
+        return next((v for v in self._work.views() if v is focused), self._work.pictures.breaker)
 
     def _ask_export(self) -> None:
         target = ask_picture(self._page)
@@ -71,4 +86,4 @@ class LessonMenus(PictureMenuMaker):
         except SpecError as error:
             refuse(self._page, str(error))
             return
-        self._page.say(tr("Saved {name}.", name=path.name))
+        self._work.say(tr("Saved {name}.", name=path.name))

@@ -20,7 +20,7 @@ _SETTLED_MS = 400
 """So long after the last nudge of the wheel the hand has let go."""
 
 SPEEDS = {"slow": 40.0, "medium": 120.0, "fast": 400.0}
-"""How fast turning until something happens runs [rotor or crank deg/s]."""
+"""Speeds at which turning until something happens runs [rotor or crank deg/s]."""
 
 
 class LessonModel(PracticeModel):
@@ -37,7 +37,7 @@ class LessonModel(PracticeModel):
         super().__init__(parent)
         self.run = run
         self.refusal = ""
-        """Why the last act was refused; "" where it was not."""
+        """Reason for which the last act was refused; "" where it was not."""
         self.speed = "medium"
         self._gesture: object = None
         self._from_picture = False

@@ -28,7 +28,7 @@ from magview.ui.learn.tools import LessonTools
 from magview.ui.pictures.picture_view import PictureView
 
 _HERO, _BESIDE = 46, 54
-"""How the width is shared."""
+"""Shares of the width."""
 
 
 class LessonPage(Page):
@@ -50,7 +50,7 @@ class LessonPage(Page):
         self.pictures = LessonPictures(model, look)
         self.readings, self.controls = LessonReadings(model, look), LessonTools(model, look)
         self._lay_out()
-        self.menus = LessonMenus(self)
+        self.menus = LessonMenus(self, self, self.close)
         for view in self.pictures.all:
             view.installEventFilter(self)
         self.pictures.breaker.pointed.connect(self._pointed)

@@ -64,7 +64,7 @@ class LessonPictures:
         self.show_practice(new)
 
     def show_practice(self, practice: Practice) -> None:
-        """What the bench's own state does not tell: what lies on, what is painted, how the disc sits."""
+        """Show what the bench's own state does not tell: what lies on, what is painted, how the disc sits."""
         hidden = hidden_parts(practice) - {"rotor scale", "plate scale"}
         if hidden != self.breaker.scene_of_parts.hidden:
             for view in (self.breaker, self.drive):

@@ -137,7 +137,9 @@ class LearnPlace(Place):
 
 def _listed(found: Heading, mark: LessonMark) -> str:
     """A lesson in the list: ticked when done, where one was, and the minutes it takes."""
-    words = tr("{number}. {name}, {minutes:.0f} minutes", number=found.number, name=tr(found.name), minutes=found.minutes)
+    words = tr(
+        "{number}. {name}, {minutes:.0f} minutes", number=found.number, name=tr(found.name), minutes=found.minutes
+    )
     if mark.at:
         return tr("… {lesson}, left at step {step} of {steps}", lesson=words, step=mark.at + 1, steps=found.steps)
     return f"✓ {words}" if mark.done else f"    {words}"

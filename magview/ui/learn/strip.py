@@ -44,7 +44,7 @@ class Dots(QWidget):
 
     @property
     def words(self) -> str:
-        """Where the lesson stands."""
+        """Return in words where the lesson stands."""
         if self._at >= self._steps:
             return tr("all {steps} steps done", steps=self._steps)
         return tr("step {step} of {steps}, {title}", step=self._at + 1, steps=self._steps, title=self._title)
@@ -346,7 +346,7 @@ _SIGNS = {
 
 
 def _act_and_how(step: LessonStep) -> tuple[str, str]:
-    """What to do, and how; a long act of a lesson written otherwise stands below its title."""
+    """The act, and how to do it; a long act of a lesson written otherwise stands below its title."""
     if len(step.text) <= _SHORT_ACT:
         return tr(step.text), tr(step.how) if step.how else ""
     return tr(step.title), tr(step.text)
@@ -360,7 +360,7 @@ def _link(words: str) -> QPushButton:
 
 
 class Feedback(QFrame):
-    """What came of it: a sign, one sentence, and why."""
+    """The outcome: a sign, one sentence, and why."""
 
     def __init__(self, look: Look) -> None:
         super().__init__()

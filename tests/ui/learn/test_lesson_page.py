@@ -13,7 +13,7 @@ from magview.practice.library import find_lesson, shipped_lessons
 from tests.counts import sampled
 from tests.hands import click, what_is_due
 from tests.lesson_hands import Learner, Way
-from tests.practice.test_lessons import ways
+from tests.lesson_ways import ways
 
 CASES = [(name, way) for name in shipped_lessons() for way in ("mouse", "keys")]
 

@@ -205,15 +205,10 @@ def cut(window) -> list[str]:
     ]
 
 
-<<<<<<< HEAD
 @pytest.mark.parametrize(
     ("name", "size"),
-    sampled(product([ALL, "measure-the-gap", "a-full-job"], [(853, 480), (1280, 720), (1920, 1080)]), 4),
+    sampled(product([ALL, "measure-the-gap"], [(853, 480), (1280, 720), (1920, 1080)]), 4),
 )
-=======
-@pytest.mark.parametrize("size", [(853, 480), (1280, 720), (1920, 1080)])
-@pytest.mark.parametrize("name", [ALL, "measure-the-gap"])
->>>>>>> 1806b4c (Teach in thirteen lessons, each step judged when the hand lets go)
 def test_nothing_is_cut_off(open_practice, qtbot, name, size):
     """853 × 480 is what 1280 × 720 leaves at 150 %."""
     window = open_practice(name, size=size)
