@@ -83,7 +83,7 @@ class Moment:
     began: Practice | None = None
     """The room as the step found it; None where nobody kept it."""
     steady_deg: float = 0.0
-    """How far the rotor has been turned while the lamp showed no change [deg]."""
+    """Degrees that the rotor has been turned while the lamp showed no change."""
 
     @property
     def turned_with(self) -> bool:
@@ -197,7 +197,7 @@ def _of_acts(name: str, moment: Moment, what: str) -> bool:
 
 
 def turned_deg(room: Practice, what: str) -> float:
-    """How far screw or plate was turned since as found [deg]; where the rotor stands [deg]; or a face's teeth."""
+    """Return the turn of screw or plate since as found [deg], where the rotor stands [deg], or a face's teeth."""
     match what:
         case "rotor":
             return room.bench.rotor_deg
@@ -209,7 +209,7 @@ def turned_deg(room: Practice, what: str) -> float:
 
 
 def rotor_past_deg(room: Practice, what: str) -> float:
-    """How far the rotor stands past the nearest such place with rotation [deg]; infinite where there is none."""
+    """Return how far the rotor stands past the nearest such place [deg]; infinite where there is none."""
     bench = room.bench
     pitch = 360.0 / bench.magneto.poles
     if what == "widest":

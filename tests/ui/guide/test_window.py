@@ -18,6 +18,7 @@ from magview.cli import main as cli
 from magview.guide.book import book
 from magview.guide.pages import pages
 from magview.guide.topics import TOPICS
+from magview.practice.library import find_lesson
 from magview.ui.bench.panes import PANELS
 from magview.ui.guide.page import GuidePage
 from magview.ui.guide.window import GuideWindow
@@ -371,6 +372,7 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
     main.present(True)
     job = main.work.open_shipped()
     windows: list[QWidget] = [main, job, main.own.page, open_practice("gap-wrong"), main.guide.home]
+    windows.append(main.learn.begin(find_lesson("plate-and-screw")))
     for window in windows:
         for action in window.findChildren(QAction):
             shortcuts |= {s.toString() for s in action.shortcuts()}
@@ -380,7 +382,7 @@ def test_every_key_named_in_the_guide_is_one(open_window, open_practice):
                 shortcuts |= {f"Alt+{letter[1].upper()}"} if letter else set()
     keys = QKeySequence.StandardKey
     by_views = {
-        "Up", "Down", "Left", "Right", "Page Up", "Page Down", "Space", "1", "2", "3", "E", "L",
+        "Up", "Down", "Left", "Right", "Page Up", "Page Down", "Space", "1", "2", "3", "E", "H", "L",
         "Shift", "Ctrl", "Alt", "Tab", "Shift+Tab", "Return", "Home", "Alt+1", "Alt+4",
     }  # fmt: skip
     # Of the desktop, which has other keys for them where no desktop is: their entries ask it for its own.
