@@ -44,7 +44,7 @@ class Sight:
         else:
             away = f"{number(abs(self.past_deg), 1)}°"
         sign = "+" if self.past_deg > 0 else "−"
-        shortest = f"{sign}{away} · {mark}"
+        shortest = tr("mark {mark} {away}", mark=mark, away=f"{sign}{away}")
         if self.past_deg > 0:
             long = tr("edge {away} past mark {mark}", away=away, mark=mark)
             return long, tr("{away} past mark {mark}", away=away, mark=mark), shortest

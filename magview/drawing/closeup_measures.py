@@ -218,7 +218,7 @@ def blade(close: Closeup, thick_mm: float | None, inches: bool) -> tuple[tuple[P
     piece = Piece("blade", (outline,), Style("planned_fill", "planned", 1.2))
     share = 0.62 if goes else 0.5
     middle = corners[1] * share + corners[0] * (1 - share) + thick / 2
-    size = number(thick_mm / MM_PER_INCH, 3) if inches else number(thick_mm, 2)
+    size = format_length(thick_mm, inches, 3 if inches else 2)
     text = tr("{blade} goes", blade=size) if goes else tr("{blade} stops", blade=size)
     bearing = math.degrees(math.atan2(-along[1], along[0]))
     bearing = bearing if abs(bearing) <= 90.0 else bearing - math.copysign(180.0, bearing)

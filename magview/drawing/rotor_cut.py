@@ -20,7 +20,7 @@ from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options
 from magview.drawing.shapes import Array, Point, arc, band, box, circle, polar
 from magview.spec.language import tr
 
-BOX, BARE_BOX = (-42.0, -24.0, 62.0, 63.0), (-42.0, -24.0, 42.0, 63.0)
+BOX, BARE_BOX = (-42.0, -28.5, 62.0, 63.0), (-42.0, -28.5, 42.0, 63.0)
 """Room that must be seen, with names beside it and without [mm]."""
 RIBBON_MM = 7.2
 """Width of the ribbon at the greatest flux."""
@@ -50,7 +50,7 @@ def rotor_cut_scene(state: BenchState, options: Options = Options()) -> Scene:  
         box=BOX if options.names else BARE_BOX,
         margins_em=(0.3, 1.8),
         groups=(
-            Group("iron", "ground", _iron(poles)),
+            Group("iron", "ground", _iron(poles, magneto.capacitor_uf is not None)),
             Group("rotor", "moving", _rotor(poles), (turned,)),
             Group("flux", "moving", tuple(_flux(poles, turned.bearing_deg, flux, alone, sense))),
         ),
@@ -88,16 +88,27 @@ def ribbon_path(poles: int) -> Array:
 
 
 @lru_cache(maxsize=8)
-def _iron(poles: int) -> tuple[Piece, ...]:
+def _iron(poles: int, capacitor: bool) -> tuple[Piece, ...]:
+    """The iron with a shoe's face for each pole: one on either leg, the others joined to them behind the rotor."""
     core, half = Style("core", "core_line"), SHOE_HALF * 360.0 / poles
     pieces = []
     for side in (1, -1):
         middle = side * 180.0 / poles
         pieces.append(Piece("pole shoe", (legs(poles, side),), core))
         pieces.append(Piece("pole shoe", (band(*_SHOE, middle - half, middle + half),), core))
+    behind = Style("core", "core_line", dash=(4.0, 3.0), fill_alpha=0.55)
+    for i in range(1, poles - 1):
+        middle = (i + 0.5) * 360.0 / poles
+        pieces.append(Piece("pole shoe", (band(*_SHOE, middle - half, middle + half),), behind))
     pieces.append(Piece("core", (box(-38, 38, 46, 56),), Style("core", "core_line", hatch=Hatch((90.0,), 2.0))))
     winding = Style("coil", "coil_line", hatch=Hatch((0.0,), 2.2))
     pieces.append(Piece("coil", (box(-21, 21, 41, 61),), winding))
+    if capacitor:
+        wire = np.array([(-21.0, 59.5), (-25.0, 59.5)])
+        pieces.append(Piece("primary", (wire,), Style(line="opening", width_px=2.0), closed=False))
+        pieces.append(Piece("capacitor", (box(-36, -25, 57, 62),), Style("steel_high", "steel_line")))
+        plates = tuple(np.array([(x, 57.8), (x, 61.2)]) for x in (-31.3, -29.7))
+        pieces.append(Piece("capacitor", plates, Style(line="ink", width_px=1.6), closed=False))
     return tuple(pieces)
 
 

@@ -151,6 +151,7 @@ PART_NAMES = {
     "bearing": marked("bearing"),
     "breaker arm": marked("breaker arm"),
     "cam": marked("cam"),
+    "capacitor": marked("capacitor"),
     "coil": marked("coil"),
     "contacts": marked("contacts"),
     "core": marked("core"),

@@ -269,3 +269,18 @@ def test_practice_shows_no_share_of_the_flux():
 def test_without_electrical_values_the_cut_says_that_it_is_assumed():
     plain = find_magneto("seven-radial").model_copy(update={"electrical": None})
     assert rotor_cut_scene(new_bench(plain)).assumed
+
+
+@pytest.mark.parametrize("name", MAGNETOS)
+def test_the_cut_shows_a_shoe_for_every_pole_and_the_capacitor_of_the_file(name):
+    """Shoes stand half a pitch from neutral's poles, evenly round the rotor, as at the breaker end."""
+    magneto = find_magneto(name)
+    scene = rotor_cut_scene(new_bench(magneto))
+    iron = [p for p in scene.group("iron").pieces if p.part == "pole shoe"]
+    faces = [p.outlines[0] for p in iron if np.isclose(np.hypot(*p.outlines[0].T).min(), 20.8)]
+    middles = sorted(math.degrees(math.atan2(*face.mean(axis=0))) % 360.0 for face in faces)
+    assert middles == pytest.approx([(i + 0.5) * 360.0 / magneto.poles for i in range(magneto.poles)])
+    drawn = {p.part for p in scene.group("iron").pieces}
+    assert ("capacitor" in drawn) == (magneto.capacitor_uf is not None)
+    bare = rotor_cut_scene(new_bench(magneto.model_copy(update={"capacitor_uf": None})))
+    assert "capacitor" not in {p.part for p in bare.group("iron").pieces}

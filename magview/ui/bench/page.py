@@ -236,6 +236,9 @@ class BenchPage(Page):
         self._crank = CrankView(self.model, self.look)
         self.shaft, self.strip = ShaftView(self.model, self.look), WhyHereView(self.model, self.look)
         self.shaft.pointed.connect(self.breaker.point_out)
+        self.shaft.pointed.connect(self.drive.light)
+        for view in (self.breaker, self.drive):
+            view.lit.connect(self.shaft.light)
         _put(self.row, (self._crank, self.shaft, self.strip))
         _share(self.row, (1, 2, 1))
 

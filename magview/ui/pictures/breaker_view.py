@@ -373,6 +373,7 @@ class BreakerView(PictureView):
         if part != self._hovering:
             self._hovering = part
             self.viewport().update()
+            self.lit.emit(part)
 
     def _hand_at(self, position: QPointF) -> Hand | None:
         at = self._scene_point(position)

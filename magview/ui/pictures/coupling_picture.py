@@ -89,6 +89,11 @@ class CouplingPicture(PictureView):
         """Scene of the present state, as painted, or the first of two."""
         return self._scene(self.mirrored, self._room(0).size())
 
+    def light(self, part: str) -> None:
+        """Light a part up, wherever it was pointed at."""
+        self._hovering = part
+        self.viewport().update()
+
     @property
     def scenes_built(self) -> int:
         """How often a coupling had to be drawn."""

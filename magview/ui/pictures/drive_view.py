@@ -95,8 +95,8 @@ class DriveView(CouplingPicture):
 
     def _light_up(self, part: str) -> None:
         if part != self._hovering:
-            self._hovering = part
-            self.viewport().update()
+            self.light(part)
+            self.lit.emit(part)
 
     def leaveEvent(self, event: QEvent) -> None:
         """Nothing is pointed at any more."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
     QColor,
@@ -55,6 +55,9 @@ def fill(painter: QPainter, boxes: list[QRectF], colour: QColor) -> None:
 
 class PictureView(QGraphicsView):
     """A still view of a picture scene: antialiased, no scroll bars, fitted by its owner."""
+
+    lit = Signal(str)
+    """The part under the pointer, for other pictures to light theirs; "" where there is none."""
 
     def __init__(
         self,

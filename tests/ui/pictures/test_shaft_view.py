@@ -77,3 +77,14 @@ def test_every_part_that_can_be_pointed_at_has_a_name(shaft, size):
         drawn |= {piece.part for _, piece in pieces}
     assert {"rotor", "coil", "disc", "cam", "finger", "timing-window"} <= found <= drawn | {""}
     assert drawn <= set(PART_NAMES)
+
+
+def test_a_part_pointed_at_lights_up_in_the_other_pictures(open_window):
+    page = open_window("seven-radial-left")
+    drive, shaft = page.drive, page.shaft
+    drive.lit.emit("disc")
+    assert {scene.lit for scene in shaft.scenes()} == {"disc"}
+    page.breaker.lit.emit("rotor")
+    assert {scene.lit for scene in shaft.scenes()} == {"rotor"}
+    shaft.pointed.emit("magneto flange")
+    assert drive.picture.lit == "magneto flange"
