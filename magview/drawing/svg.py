@@ -18,29 +18,16 @@ from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.labels import Label, arrange
 from magview.drawing.scene import Frame, Options, Word
 from magview.drawing.scene_svg import disc, path, scene_body, stroked, words
-from magview.drawing.shapes import Array, Point, Shape, hatching, point, rotate
+from magview.drawing.shapes import Array, Point, Shape, point, rotate
 from magview.spec.language import number, tr
 
-FILLS = {
-    "shoe-a": "#ffffff", "shoe-b": "#ffffff", "north": "#ffffff", "south": "#ffffff", "housing": "#f2f2f2",
-    "plate": "#ffffff", "bracket": "#e2e2e2", "screw": "#ffffff", "eccentric": "#d0d0d0", "slot": "#000000",
-    "cam": "#bdbdbd", "boss": "#dcdcdc", "step": "#8c8c8c", "fibre": "#ffffff", "arm": "#e8e8e8",
-    "contact": "#000000", "drive-flange": "#ffffff", "disc": "#e6e6e6", "magneto-flange": "#ffffff",
+_FILLS = {
+    "housing": "#f2f2f2", "bracket": "#e2e2e2", "screw": "#ffffff", "cam": "#bdbdbd", "arm": "#e8e8e8",
     "timing-disc": "#ffffff", "pointer": "#000000",
 }  # fmt: skip
-"""Greys light enough for a copier; black for what is small."""
+"""Greys of the crank's picture, light enough for a copier; black for what is small."""
 
-HATCHING = {
-    "north": (45.0,),
-    "south": (-45.0,),
-    "shoe-b": (90.0,),
-    "fibre": (45.0, -45.0),
-    "magneto-flange": (45.0,),
-    "drive-flange": (-45.0,),
-}
-"""Bearings of the lines that tell one material from its neighbours [deg]."""
-
-_WIDE = {"mark": 1.6, "index": 1.6, "straightedge": 1.2, "spring": 1.8, "paint": 3.0}
+_WIDE = {"mark": 1.6}
 
 
 def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
@@ -95,25 +82,15 @@ class Places:
 
 
 def pieces(shapes: Iterable[Shape], places: Places, frame: Frame) -> str:
-    # In the order of their groups, as the pictures on the screen are painted.
+    """Draw shapes in the order of their groups, as the pictures on the screen are painted."""
     ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
-    pitch = max(float(abs(o).max()) for shape in ordered for o in shape.outlines) / 32.0
-    return "".join(_piece(shape, places, frame, pitch) for shape in ordered)
+    return "".join(_piece(shape, places, frame) for shape in ordered)
 
 
-def _piece(shape: Shape, places: Places, frame: Frame, pitch: float) -> str:
+def _piece(shape: Shape, places: Places, frame: Frame) -> str:
     outline = "".join(path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
-    width = _WIDE.get(shape.material, 0.8)
-    dash = "6 4" if shape.material == "straightedge" else ""
-    fill = FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
-    text = stroked(outline, width, fill=fill, dash=dash)
-    if shape.filled:
-        for bearing in HATCHING.get(shape.material, ()):
-            lines = hatching(shape.outlines, bearing, pitch)
-            marks = "".join(path(frame.of(places.put(shape.group, line)), False) for line in lines)
-            if marks:
-                text += stroked(marks, 0.4)
-    return text
+    fill = _FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
+    return stroked(outline, _WIDE.get(shape.material, 0.8), fill=fill)
 
 
 def leader(label: Label, width: float) -> str:
