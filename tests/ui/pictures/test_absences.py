@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from itertools import combinations
 
+import numpy as np
 import pytest
 from PySide6.QtGui import QFont
 
@@ -117,8 +118,6 @@ def test_the_slots_are_as_long_as_their_travel_and_say_which_way_is_earlier(at_e
     scene = coupling_scene(timed_by(SLOTS), at_engine=at_engine)
     assert "against rotation: fires earlier" in said(scene)
     (flange,) = (p for p in scene.group("flange").pieces if p.part == "magneto flange")
-    import numpy as np
-
     slot = flange.outlines[2]
     middle = slot[np.abs(np.hypot(*slot.T) - 31.0) < 2.7]
     spread = np.ptp(np.degrees(np.arctan2(middle[:, 0], middle[:, 1])))
