@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from magview.practice import actions as do
+from magview.practice.instruments import disc
 from magview.practice.lesson import LessonStep, Question, Until
 from magview.practice.lesson_run import (
     LessonRun,
@@ -147,6 +148,17 @@ def stand_words(run: LessonRun) -> tuple[str, str]:
     return "", ""
 
 
+def how_words(run: LessonRun) -> str:
+    """Tell how the act in hand is done; with both readings of the disc where dead centre is worked out of them."""
+    step = run.step
+    if step is None or not step.how:
+        return ""
+    if run.previous is not None and any(u.that == "wrote" and u.what == "disc-zero" for u in step.until):
+        one, other = disc(run.previous.began).text, disc(run.began).text
+        return tr("{how} You read {one}, then {other}.", how=tr(step.how), one=one, other=other)
+    return tr(step.how)
+
+
 def question_words(question: Question) -> str:
     """Return what is asked."""
     return tr(_ASKED[question.about]) if question.about is not None else tr(question.ask)
@@ -221,7 +233,7 @@ def _wrong_words(run: LessonRun) -> tuple[str, str]:
 
 def _still(run: LessonRun) -> str:
     left = unmet(run)
-    return tr("The step waits for {wanted}.", wanted=together([waiting_words(u) for u in left])) if left else ""
+    return tr("Still to do: {wanted}.", wanted=together([waiting_words(u) for u in left])) if left else ""
 
 
 def _so_far(run: LessonRun) -> tuple[str, str]:

@@ -70,6 +70,7 @@ class LessonReadings(QWidget):
         for line, (name, (words, there)) in enumerate(names.items()):
             label = self.lines[name]
             label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+            label.setWordWrap(name == "edge")  # which also says from where it is looked at
             label.setAccessibleName(words)
             if not there:
                 continue

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 
 from magview.practice.lesson import LessonStep
 from magview.practice.lesson_run import Stand, choices_of
-from magview.practice.lesson_words import foretold_words, question_words, stand_words
+from magview.practice.lesson_words import foretold_words, how_words, question_words, stand_words
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import Theme
@@ -278,7 +278,7 @@ class LessonStrip(QFrame):
         title = tr(step.title) if step is not None else ""
         self.dots.show_step(run.at, len(steps), run.step_done, title)
         act, how = (
-            _act_and_how(step)
+            _act_and_how(step, how_words(run))
             if step is not None
             else (tr("{name}: done", name=tr(run.lesson.name)), foretold_words(run))
         )
@@ -345,10 +345,10 @@ _SIGNS = {
 """Sign and colour of how a step stands."""
 
 
-def _act_and_how(step: LessonStep) -> tuple[str, str]:
+def _act_and_how(step: LessonStep, how: str) -> tuple[str, str]:
     """The act, and how to do it; a long act of a lesson written otherwise stands below its title."""
     if len(step.text) <= _SHORT_ACT:
-        return tr(step.text), tr(step.how) if step.how else ""
+        return tr(step.text), how
     return tr(step.title), tr(step.text)
 
 

@@ -159,6 +159,7 @@ class LessonTools(PracticePanel):
                 row, column = row + 1, 0
             self._grid.addWidget(control, row, column, 1, wide)
             column += wide
+        self._grid.setRowStretch(row + 1, 1)  # what room is left over lies below
 
     def point_out(self, names: tuple[str, ...]) -> None:
         """Put a ring round the controls that the step in hand needs."""
