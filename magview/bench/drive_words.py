@@ -37,3 +37,15 @@ def impulse_words(installation: Installation) -> str:
         "A latched coupling spoils every reading: turn back past the latch, then lead in with rotation.",
         lag=impulse.lag_deg,
     )
+
+
+def propeller_words(installation: Installation) -> str:
+    """The warning that degrees at the propeller are not the crank's; nothing where the propeller is on the crank."""
+    turns = installation.crank_turns_per_propeller_turn
+    if turns == 1.0:
+        return ""
+    return tr(
+        "⚠ Reduction gear: the crank makes {turns:.4g} turns a turn of the propeller, so a degree at the propeller "
+        "is {turns:.4g}° of crank. Everything here is in degrees of crank.",
+        turns=turns,
+    )

@@ -180,8 +180,11 @@ class Moving:
                 yield Word("NS"[i % 2], at, ("north_line", "south_line")[i % 2], bold=True, layer="moving")
         _, x1, y0, y1 = WINDOW
         at_1 = at_no_1(self.angles) and options.numbers
+        marks = self.state.magneto.distributor
+        mark = marks.window_mark if marks is not None else None
+        at_mark = tr("{mark} in window: No. 1", mark=mark) if mark else tr("mark in window: No. 1")
         yield Word(
-            tr("mark in window: No. 1") if at_1 else tr("timing window, seen from above"), (x1 + 2.0, (y0 + y1) / 2),
+            at_mark if at_1 else tr("timing window, seen from above"), (x1 + 2.0, (y0 + y1) / 2),
             "good" if at_1 else "second_ink", 0.92, at_1, "left", "moving", paper=True, room_mm=BOX[2] - x1 - 2.0,
             shorter=tr("No. 1 ✓") if at_1 else tr("window"),
         )  # fmt: skip

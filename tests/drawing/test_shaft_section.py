@@ -41,6 +41,7 @@ from magview.drawing.shaft_moving import Moving, joint, window_teeth
 from magview.drawing.shaft_section import electrodes, names_below, shaft_scene
 from magview.physics.electric.coil import static_flux_wb
 from magview.spec.library import find_installation, find_magneto, shipped_names
+from magview.spec.magneto import DistributorMarks
 
 INSTALLATIONS = shipped_names("installations")
 MAGNETOS = shipped_names("magnetos")
@@ -171,6 +172,15 @@ def test_the_painted_tooth_is_in_the_middle_of_the_window_at_no_1_only():
     assert middle == pytest.approx(30.5)
     away = dict(window_teeth(angles_of(replace(at, rotor_deg=at.rotor_deg + 200.0)).finger, teeth))
     assert 0 not in away
+
+
+def test_the_files_own_mark_is_named_in_the_window():
+    state = on_engine("seven-radial-left")
+    marks = DistributorMarks(window_mark="red tooth")
+    marked = replace(state, magneto=state.magneto.model_copy(update={"distributor": marks}))
+    for at, word in ((state, "mark in window: No. 1"), (marked, "red tooth in window: No. 1")):
+        scene = shaft_scene(replace(at, rotor_deg=at.magneto.e_gap_deg))
+        assert word in [w.text for w in scene.words]
 
 
 @pytest.mark.parametrize("on", [True, False])

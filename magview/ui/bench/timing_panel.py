@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtGui import QMoveEvent, QShowEvent
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from magview.bench.drive_words import adjusted_words, impulse_words
+from magview.bench.drive_words import adjusted_words, impulse_words, propeller_words
 from magview.bench.engine_words import firing_order_words
 from magview.bench.four_conditions import four_at_opening
 from magview.bench.lamp_words import NOT_READ
@@ -59,8 +59,8 @@ class TimingPanel(QWidget):
         self.none = QLabel(tr("This magneto is not on an engine. Open an installation to time it to one."))
         self.none.setWordWrap(True)
         layout.addWidget(self.none)
-        self.adjusted, self.impulse = QLabel(), QLabel()
-        for words in (self.impulse, self.adjusted):
+        self.adjusted, self.impulse, self.propeller = QLabel(), QLabel(), QLabel()
+        for words in (self.impulse, self.adjusted, self.propeller):
             words.setWordWrap(True)
             layout.addWidget(words)
         first = QLabel(
@@ -144,7 +144,9 @@ class TimingPanel(QWidget):
         self.none.setVisible(engaged is None)
         for box in self._boxes:
             box.setVisible(engaged is not None)
-        for words, text in ((self.adjusted, adjusted_words), (self.impulse, impulse_words)):
+        for words, text in (
+            (self.adjusted, adjusted_words), (self.impulse, impulse_words), (self.propeller, propeller_words)
+        ):  # fmt: skip
             words.setText(text(engaged.installation) if engaged else "")
             words.setVisible(bool(words.text()))
         if engaged is None:

@@ -47,6 +47,17 @@ def test_an_impulse_coupling_is_warned_of_on_the_page(open_window):
     assert "sparks at hand speed" in window.timing.impulse.text()
 
 
+def test_a_reduction_gear_is_told_of_and_none_is_not(open_window):
+    """Degrees at the propeller times the crank's turns a turn of the propeller are the crank's."""
+    window = open_window("four-opposed-left")
+    window.tabs.setCurrentIndex(1)
+    assert not window.timing.propeller.isVisibleTo(window.timing)
+    geared = find_installation("four-opposed-left").model_copy(update={"crank_turns_per_propeller_turn": 1.5})
+    window.model.send(PlaceInstallation(geared))
+    assert window.timing.propeller.isVisibleTo(window.timing)
+    assert "1.5° of crank" in window.timing.propeller.text()
+
+
 def test_a_magneto_known_by_its_manual_is_refused_and_the_bench_stays(open_window, qtbot):
     window = open_window("seven-radial")
     before = window.model.state
