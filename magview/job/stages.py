@@ -235,19 +235,19 @@ class ToothShift(Stage):
     )
     wanted_btdc_deg: FiringDeg | None = may_say(marked("Wanted"), marked("Where the manual has it fire."))
     planned_magneto_teeth: TeethMoved | None = may_say(
-        marked("Planned: magneto flange on the disc"), marked("Teeth the plan moves the magneto flange by.")
+        marked("Planned: B magneto flange on the disc"), marked("Teeth the plan moves the magneto flange by.")
     )
     planned_disc_teeth: TeethMoved | None = may_say(
-        marked("Planned: disc on the drive flange"), marked("Teeth the plan moves the disc by.")
+        marked("Planned: A disc on the drive flange"), marked("Teeth the plan moves the disc by.")
     )
     planned_btdc_deg: FiringDeg | None = may_say(
         marked("Planned: fires"), marked("Where the plan has it fire afterwards.")
     )
     moved_magneto_teeth: TeethMoved | None = may_say(
-        marked("Moved: magneto flange on the disc"), marked("Teeth the magneto flange was moved by.")
+        marked("Moved: B magneto flange on the disc"), marked("Teeth the magneto flange was moved by.")
     )
     moved_disc_teeth: TeethMoved | None = may_say(
-        marked("Moved: disc on the drive flange"), marked("Teeth the disc was moved by.")
+        marked("Moved: A disc on the drive flange"), marked("Teeth the disc was moved by.")
     )
     result_btdc_deg: FiringDeg | None = may_say(
         marked("Fires, afterwards"), marked("Where it fires after the move, by lamp and disc.")

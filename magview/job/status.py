@@ -148,8 +148,8 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
         shift = job.tooth_shift
         told.append(
             tr(
-                "Teeth and readings contradict each other: magneto flange {magneto} and disc {disc} would bring it "
-                "from {before} to {expected}, and it is said to fire {after}. Likeliest: {cause} Count the "
+                "Teeth and readings contradict each other: A disc {disc} and B magneto flange {magneto} would bring "
+                "it from {before} to {expected}, and it is said to fire {after}. Likeliest: {cause} Count the "
                 "teeth, and read the lamp again.",
                 magneto=shown(MOVED, shift.moved_magneto_teeth),
                 disc=shown(MOVED, shift.moved_disc_teeth),

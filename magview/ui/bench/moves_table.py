@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from PySide6.QtCore import QLineF, QModelIndex, QPersistentModelIndex, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QPainter, QPalette, QPen, QPolygonF
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import QApplication, QStyle, QStyledItemDelegate, QStyleOptionViewItem
 
 from magview.bench.lamp_words import btdc_words
@@ -39,6 +39,14 @@ class MovesTable(Table):
         look.changed.connect(self._colour)
         self._colour()
         self.setItemDelegateForColumn(_SCALE, self.arrows)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Up and Down choose a move, the best one first where none is chosen."""
+        if self.chosen_row() < 0 and event.key() in (Qt.Key.Key_Up, Qt.Key.Key_Down) and self.row_count():
+            self.choose_row(0)
+            event.accept()
+            return
+        super().keyPressEvent(event)
 
     def _colour(self) -> None:
         """A row that is chosen keeps its own colours, between two lines."""
@@ -138,7 +146,8 @@ class _Arrows(_Row):
         for x in (left, right):
             painter.drawLine(QLineF(x, rect.top(), x, rect.bottom()))
         start, end, y = self.x_of(self._reads, rect), self.x_of(move.result_btdc_deg, rect), rect.center().y()
-        ink = QColor(theme.text if good else theme.bad)
+        greyed = not option.state & QStyle.StateFlag.State_Enabled
+        ink = QColor(theme.faint if greyed else theme.text if good else theme.bad)
         painter.setPen(QPen(ink, 2.0))
         painter.drawLine(QLineF(start, y, end, y))
         painter.setBrush(ink)

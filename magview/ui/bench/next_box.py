@@ -6,10 +6,11 @@ from dataclasses import replace
 from functools import partial
 
 from PySide6.QtCore import QRectF, Signal
-from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent, QPen, QShortcut
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from magview.bench.actions import MoveTeeth
+from magview.bench.lamp import may_plan
 from magview.bench.planned import act_words
 from magview.bench.state import BenchState, Engaged
 from magview.bench.tooth_steps import ToothStep, far_apart, marks_words, step_words, steps_between
@@ -51,6 +52,8 @@ class NextBox(QWidget):
         for text, paper in ((tr("Print to PDF, &A4…"), "a4"), (tr("Print to PDF, &Letter…"), "letter")):
             papers.addAction(text).triggered.connect(partial(self._print, paper))
         self.print.setMenu(papers)
+        # A button's own shortcut clicks it a tenth of a second later, and a quick second press is lost.
+        QShortcut(_KEY, self).activated.connect(self._next_step)
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 5, 8, 6)
         column.setSpacing(2)
@@ -84,7 +87,10 @@ class NextBox(QWidget):
         self.next.setToolTip(tr("Move one tooth on the bench (M)"))
         self.heading.setText(tr("Next"))
         self.act.setText(" ")  # without any text a label keeps no room
-        if move is None:
+        if not may_plan(state, engaged.side):
+            self.heading.setText(tr("Next: read the lamp again"))
+            self.words.setText("")
+        elif move is None:
             self.words.setText(tr(_POINT))
         elif not self._steps:
             self.words.setText(tr(_MADE))
@@ -99,7 +105,6 @@ class NextBox(QWidget):
             after = replace(at, magneto_teeth=step.magneto_teeth, disc_teeth=step.disc_teeth)
             self.words.setText(tr("After this tooth: {marks}", marks=marks_words(after)))
             self.next.setToolTip(f"{step_words(step, rotation, at)} (M)")
-        self.next.setShortcut(_KEY)  # new words take it away
         longest = (tr("After this tooth: {marks}", marks=marks_words(far)) for far in far_apart(engaged))
         teeth = engaged.installation.disc
         most = Move(-teeth.magneto_teeth // 2, -teeth.drive_teeth // 2, 0.0, 0.0, 0.0, 0.0)

@@ -1,0 +1,52 @@
+"""Four at one instant on the Internal page: at every E-gap, at none, unknown, and after the contacts were set anew."""
+
+from __future__ import annotations
+
+import pytest
+
+from magview.bench.actions import ReadLamp, TurnBackplate, TurnRotor
+from magview.bench.conditions import Condition
+from magview.ui.kit.signs import Sign
+from tests.counts import sampled
+
+PISTON, MAGNET, CONTACTS, FINGER = Condition
+
+
+def sign(window, condition: Condition) -> Sign:
+    return window.panel.conditions.box(condition).shown.sign
+
+
+@pytest.mark.parametrize("turn", sampled(range(-8, 9), 4))
+def test_the_magnet_knows_every_e_gap_and_the_finger_no_1_alone(open_window, turn):
+    """Four poles: an E-gap every 90° of rotor. The finger turns once in two turns of a crank that goes 8/7 as fast."""
+    window = open_window("seven-radial-left")
+    window.model.send(ReadLamp("left", window.model.state.engaged.left.wanted_btdc_deg))
+    e_gap = window.model.state.magneto.e_gap_deg
+    window.model.send(TurnRotor(e_gap + 90.0 * turn))
+    assert sign(window, MAGNET) is sign(window, CONTACTS) is Sign.IN
+    at_no_1 = turn % 7 == 0  # 7 openings of 90° are two turns of the crank
+    assert (sign(window, FINGER) is Sign.IN) is at_no_1
+    assert (sign(window, PISTON) is Sign.IN) is at_no_1
+    assert (sign(window, FINGER) is Sign.OUT) is not at_no_1, "contacts open, and not for No. 1"
+    window.model.send(TurnRotor(e_gap + 90.0 * turn + 30.0))
+    assert sign(window, MAGNET) is sign(window, CONTACTS) is Sign.NONE, "nothing is asked between two openings"
+    assert window.panel.conditions.box(MAGNET).shown.figure == "30.00° past the E-gap"
+
+
+def test_what_nobody_knows_is_not_right(open_window):
+    window = open_window("seven-radial-left")
+    wanted = window.model.state.engaged.left.wanted_btdc_deg
+    window.model.send(TurnRotor(window.model.state.magneto.e_gap_deg))
+    assert sign(window, PISTON) is Sign.UNKNOWN, "nobody has read the lamp"
+    window.model.send(ReadLamp("left", wanted))
+    assert sign(window, PISTON) is Sign.IN and not window.panel.lamp.isVisible()
+    window.model.send(TurnBackplate(0.7))
+    assert sign(window, PISTON) is Sign.UNKNOWN
+    # 0.7° of rotor later, at 7/8 of the crank.
+    assert window.panel.lamp.isVisible() and f"should now read {wanted - 0.8:.2f}°" in window.panel.lamp.text()
+
+
+def test_without_an_engine_piston_and_finger_are_not_known(open_window):
+    window = open_window("seven-radial")
+    assert [sign(window, condition) for condition in Condition] == [Sign.UNKNOWN, Sign.IN, Sign.IN, Sign.UNKNOWN]
+    assert "Piston No. 1: no engine, not known" in window.panel.conditions.box(PISTON).accessibleName()
