@@ -1,4 +1,4 @@
-"""Four at one instant on the Internal page: at every E-gap, at none, unknown, and after the contacts were set anew."""
+"""Four at one instant on the Internal page: at every E-gap, at none, unknown, and with the contacts set anew."""
 
 from __future__ import annotations
 
@@ -18,7 +18,7 @@ def sign(window, condition: Condition) -> Sign:
 
 @pytest.mark.parametrize("turn", sampled(range(-8, 9), 4))
 def test_the_magnet_knows_every_e_gap_and_the_finger_no_1_alone(open_window, turn):
-    """Four poles: an E-gap every 90° of rotor. The finger turns once in two turns of a crank that goes 8/7 as fast."""
+    """Four poles: an E-gap every 90° of rotor. The finger turns once in two turns of a crank 8/7 as fast."""
     window = open_window("seven-radial-left")
     window.model.send(ReadLamp("left", window.model.state.engaged.left.wanted_btdc_deg))
     e_gap = window.model.state.magneto.e_gap_deg
