@@ -111,7 +111,7 @@ _OF_CONDITION: dict[str, tuple[str, ...]] = {
     "opening-at-mark": ("plate", "clamps"), "gap-in-limits": ("screw", "lock"), "switch-on": ("switch",),
     "plug-out": ("plug",), "jumper-on": ("jumper",), "made-safe": ("fuel", "mixture", "throttle", "leads"),
     "chocked": ("chocks",), "plugs-out": ("plugs",), "proved": ("meter",),
-    "stop-fitted": ("stop", "turn"), "stop-met": ("turn",), "disc-at-zero": ("disc",),
+    "stop-fitted": ("stop",), "stop-met": ("turn",), "disc-at-zero": ("disc",),
     "crank-near": ("turn",), "disc-near": ("turn",),
     "marked": ("marks",), "nuts-tight": ("nuts",), "magneto-on": ("lift", "refit"),
     "timing-in-limits": ("magneto-flange", "toothed-disc"), "wrote": ("note",),

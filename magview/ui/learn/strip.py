@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 
 from magview.practice.lesson import LessonStep
 from magview.practice.lesson_run import Stand, choices_of
-from magview.practice.lesson_words import foretold_words, how_words, question_words, stand_words
+from magview.practice.lesson_words import how_words, question_words, stand_words
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.theme import Theme
@@ -280,7 +280,7 @@ class LessonStrip(QFrame):
         act, how = (
             _act_and_how(step, how_words(run))
             if step is not None
-            else (tr("{name}: done", name=tr(run.lesson.name)), foretold_words(run))
+            else (tr("{name}: done", name=tr(run.lesson.name)), "")
         )
         self.act.setText(act)
         self.act.setAccessibleName(act)

@@ -79,6 +79,8 @@ _UNTIL: dict[str, str] = {
     "stop": marked("until the piston stops"),
     "reading": marked("to a disc reading"),
 }
+_BY_DISC = {"crank-near", "disc-near", "wrote"}
+"""Conditions that are met by turning to a reading of the disc."""
 _SPEED_WORDS = {"slow": marked("slow"), "medium": marked("medium"), "fast": marked("fast")}
 
 _WIDTHS = {
@@ -194,16 +196,22 @@ class TurnRow(QWidget):
         super().__init__()
         self._model = model
         practice = model.practice
-        tray, engine = practice.exercise.tray, practice.bench.engaged is not None
-        there = {
-            "lamp": tray.lamp, "mark": tray.straightedge is not None, "stop": engine and tray.stop,
-            "reading": engine and tray.disc_step_deg is not None,
-        }  # fmt: skip
+        lesson, tray = model.run.lesson, practice.exercise.tray
+        tools, engine = tools_in(lesson), practice.bench.engaged is not None
+        waits = {(until.that, until.what) for step in lesson.steps for until in step.until}
+        there = {  # nothing that this lesson does not ask for
+            "lamp": tray.lamp and "lamp" in tools,
+            "widest": ("rotor-near", "widest") in waits or "blades" in tools,
+            "mark": tray.straightedge is not None and "edge" in tools,
+            "stop": engine and tray.stop and "stop" in tools,
+            "reading": engine and tray.disc_step_deg is not None and bool(_BY_DISC & {that for that, _ in waits}),
+        }
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(4)
         self.label = QLabel(tr("Turn the propeller") if practice.mounted else tr("Turn the rotor"))
         self.until, self.amount, self.speed = QuietCombo(), AmountSpin(1.0, -180.0, 720.0), QuietCombo()
+        _narrow(self.until)
         self.until.setAccessibleName(tr("How far to turn"))
         for name, words in _UNTIL.items():
             if there.get(name, True):
@@ -258,6 +266,12 @@ class TurnRow(QWidget):
                 self._model.do(do.TurnToReading(amount, forward))
             else:
                 self._model.do(do.TurnUntil(what, forward))
+
+
+def _narrow(combo: QuietCombo) -> None:
+    """Let a list of long choices be as narrow as its row needs; the list itself shows them whole."""
+    combo.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+    combo.setMinimumContentsLength(10)
 
 
 class ToothRow(QWidget):
@@ -349,6 +363,7 @@ class NoteRow(QWidget):
         for kind, words in _NOTES.items():
             if kind in kinds:
                 self.kind.addItem(tr(words), kind)
+        _narrow(self.kind)
         self.kind.setAccessibleName(tr("Reading to write down"))
         self.value = NumberSpin(0.01, -360.0, 360.0, places=3)
         self.value.show_value(0.0)
