@@ -33,7 +33,7 @@ class TeethMotion:
         return sum(self.spans_ms)
 
     def at(self, ms: float) -> DrivePose:
-        """How the parts stand after so long."""
+        """Places of the parts after so long."""
         first, second = self.spans_ms
         a, b = self._teeth
         disc = self._disc_from_flange(self.start) + self._turned(a, ms, first, self.coupling.drive_teeth)

@@ -96,7 +96,7 @@ class CouplingPicture(PictureView):
 
     @property
     def scenes_built(self) -> int:
-        """How often a coupling had to be drawn."""
+        """Number of times that a coupling had to be drawn."""
         return self._kept.built
 
     @property

@@ -28,7 +28,7 @@ class KeptScenes:
     def __init__(self) -> None:
         self._kept: dict[bool, tuple[object, Scene]] = {}
         self.built = 0
-        """How often a scene had to be drawn."""
+        """Number of times that a scene had to be drawn."""
 
     def scene(self, at_engine: bool, key: object, lit: str, build: Callable[[], Scene]) -> Scene:
         """The scene of a side as of a key, with a part lit up."""
@@ -44,7 +44,7 @@ class KeptScenes:
 
 
 def room_of(port: QRectF, which: int, both: bool) -> QRectF:
-    """Where a view stands: all the room, or the left or right half."""
+    """The place of a view: all the room, or the left or right half."""
     if not both:
         return port
     half = port.width() / 2
