@@ -126,11 +126,20 @@ def act_words(at: Mounting, move: Move, rotation: Rotation) -> tuple[str, ...]:
     return tuple(acts)
 
 
+_AFTER = {
+    (True, True): marked("After A and B, read the lamp again before closing."),
+    (True, False): marked("After A, read the lamp again before closing."),
+    (False, True): marked("After B, read the lamp again before closing."),
+    (False, False): marked("Back as found, read the lamp again before closing."),
+}
+"""By whether the disc is moved, and the magneto flange."""
+
+
 def expected_words(state: BenchState, side: Side, move: Move) -> str:
-    """The lamp now, and what to do once both acts are done."""
-    now = place_words(firing_btdc_deg(state, side))
-    if move.disc_teeth and move.magneto_teeth:
-        return tr("Lamp now {now}. After A and B, read it again before closing.", now=now)
-    if move.disc_teeth:
-        return tr("Lamp now {now}. After A, read it again before closing.", now=now)
-    return tr("Lamp now {now}. After B, read it again before closing.", now=now)
+    """The lamp now, and what to do once the acts are done; half-way through them no reading counts."""
+    assert state.engaged is not None
+    at = mounting_of(state.engaged, side)
+    after = tr(_AFTER[move.disc_teeth != 0, move.magneto_teeth != 0])
+    if (at.magneto_teeth, at.disc_teeth) != (0, 0):
+        return f"{tr('Half-way no reading counts.')} {after}"
+    return f"{tr('Lamp now {now}.', now=place_words(firing_btdc_deg(state, side)))} {after}"

@@ -87,6 +87,7 @@ def test_up_and_down_choose_m_moves_a_tooth_and_one_button_all_of_them(window):
         at = model.state.engaged.left
         way.append((at.magneto_teeth, at.disc_teeth))
         assert plan.next.text() == f"Move tooth {place} of 6"
+    assert plan.expect.should.text().startswith("Half-way no reading counts.")
     assert way == [(0, -1), (0, -2), (0, -3)], "all of A, then B"
     assert plan.steps.heading.text() == "Next: B, with the magneto off"
     before = model.state
@@ -196,3 +197,6 @@ def test_nothing_within_tolerance_names_the_nearest_on_either_side(window):
     assert window.timing.plan.table.words(0, 3).endswith(Sign.OUT.mark)
     window.model.send(MoveTeeth(1, 0))
     assert firing_btdc_deg(window.model.state, "left") == pytest.approx(wanted - 4.0 + 360 / 17 * 8 / 7)
+    plan = window.timing.plan
+    press(plan.table, Qt.Key.Key_Down)  # to leave it alone is the nearest: one tooth back
+    assert plan.next.isEnabled() and "Back as found" in plan.expect.should.text()
