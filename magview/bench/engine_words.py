@@ -8,7 +8,7 @@ from magview.physics.engine.coupling import Move, speed_mismatch, within_toleran
 from magview.physics.engine.crank import firing_order_mismatch, true_tdc_from_stops
 from magview.physics.engine.dead_centre import has_link_rod, link_rod_correction_deg, tdc_from_stops
 from magview.spec.engine import Engine, Installation
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, number, tr
 from magview.spec.units import digits_beside
 
 _NEAREST = {
@@ -96,6 +96,16 @@ def stop_words(engine: Engine | None, first_deg: float, second_deg: float) -> st
         opposite=(middle + 180.0) % 360.0,
         rod=_rod_words(engine, first_deg, second_deg),
     )
+
+
+def disc_words(after_deg: float, digits: int | str = "g") -> str:
+    """Reading of a degree disc in words that no sign can be mistaken for [crank deg after its zero]."""
+    shown = number(abs(after_deg), digits)
+    if not after_deg:
+        return tr("{angle}°, the disc's zero", angle=shown)
+    if after_deg > 0.0:
+        return tr("{angle}° after the disc's zero", angle=shown)
+    return tr("{angle}° before the disc's zero", angle=shown)
 
 
 def _rod_words(engine: Engine | None, first_deg: float, second_deg: float) -> str:

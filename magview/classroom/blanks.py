@@ -6,6 +6,7 @@ import math
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
 
+from magview.bench.engine_words import disc_words
 from magview.bench.state import Side, circuit_with
 from magview.bench.words import move_words
 from magview.practice.advice import teeth_wanted
@@ -231,14 +232,13 @@ def _disc(room: Practice) -> Blanks:
             (tr("Half-way between: true top dead centre"), Cell(_disc_words(error)), Cell(tr("0°"), False)),
         ),
         (2.4, 1.8, 1.8),
-        tr("Bring the piston to the stop gently, by hand, from both sides; readings after zero count as negative."),
+        tr("Bring the piston to the stop gently, by hand, from both sides. Write “before” or “after” with each."),
     )
 
 
 def _disc_words(reading: float) -> str:
-    """A reading of the disc, before its zero counted positive."""
-    reading = (reading + 180.0) % 360.0 - 180.0
-    return f"{reading:+.2f}°".replace("-", "−")
+    """A reading of the disc [crank deg before its zero], in words."""
+    return disc_words(180.0 - (reading + 180.0) % 360.0, 2)
 
 
 def _firing(exercise: Exercise, room: Practice) -> Blanks:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from magview.bench.engine_words import disc_words
 from magview.bench.state import Side
 from magview.classroom.sets import ClassSet
 from magview.practice.contacts import FACES_WORDS
@@ -107,7 +108,7 @@ def _words(found: Drawn, kind: FaultKind) -> str:
         case "teeth" | "disc-teeth" | "vernier":
             return _teeth_words(kind, int(size))
         case "disc-zero":
-            return tr("crank disc reads {reading}° at top dead centre", reading=f"{size:+.2f}")
+            return tr("crank disc reads {reading} at top dead centre", reading=disc_words(0.0 - size, 2))
         case "wrong-stroke" | "rotor-at-neutral":
             at_neutral = tr("fitted with the rotor at neutral")
             return at_neutral if kind == "rotor-at-neutral" else tr("fires on the wrong stroke")

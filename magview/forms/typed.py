@@ -17,6 +17,7 @@ from magview.spec.parse import (
     parse_angle_deg,
     parse_btdc_deg,
     parse_day,
+    parse_disc_deg,
     parse_force_n,
     parse_length_mm,
     parse_number,
@@ -24,7 +25,7 @@ from magview.spec.parse import (
 )
 from magview.spec.units import MM_PER_INCH
 
-_SIGNED = (Sign.LATE, Sign.WITH_ROTATION, Sign.CLOSER)
+_SIGNED = (Sign.LATE, Sign.WITH_ROTATION, Sign.CLOSER, Sign.AFTER_ZERO)
 """Written with a plus, too."""
 
 
@@ -58,6 +59,8 @@ def _reader(entry: Entry, inches: bool) -> Callable[[str], float]:
         read_one: Callable[[str], float] = partial(parse_length_mm, default_unit="in" if inches else "mm")
     elif entry.quantity.sign is Sign.BEFORE_TOP:
         return parse_btdc_deg
+    elif entry.quantity.sign is Sign.AFTER_ZERO:
+        return parse_disc_deg
     elif entry.is_angle:
         read_one = parse_angle_deg
     elif entry.unit == "N":
@@ -138,7 +141,7 @@ _UNITS = {
     ("°", "rotor", Sign.LATE): marked("°, + late"),
     ("°", "plate", Sign.WITH_ROTATION): marked("°, + with rotation"),
     ("°", "screw", Sign.CLOSER): marked("°, + closer"),
-    ("°", "crank", Sign.AFTER_ZERO): marked("crank °, before the disc's zero negative"),
+    ("°", "crank", Sign.AFTER_ZERO): marked("crank °, + after the disc's zero"),
     ("°", "crank", Sign.PLAIN): marked("crank °"),
     ("teeth", "", Sign.WITH_ROTATION): marked("teeth, + with rotation"),
     ("teeth", "", Sign.PLAIN): marked("teeth"),

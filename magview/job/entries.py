@@ -38,6 +38,7 @@ def beside(entry: Entry, value: Any) -> str:
         return ""
     if entry.quantity.sign is Sign.BEFORE_TOP:
         return shown(entry.quantity, value) if value < 0 else ""  # the label says "before"
-    if entry.is_length or entry.unit == "teeth" or (entry.is_angle and entry.quantity.sign is Sign.LATE):
+    worded = entry.is_angle and entry.quantity.sign in (Sign.LATE, Sign.AFTER_ZERO)
+    if entry.is_length or entry.unit == "teeth" or worded:
         return shown(entry.quantity, value)
     return ""

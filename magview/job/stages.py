@@ -43,7 +43,7 @@ Run = Annotated[Literal["smooth", "rough"], Choices((("smooth", marked("smooth")
 
 
 class DeadCentre(Stage):
-    """True top dead centre from a positive stop, and the stroke. What the disc says before its zero is negative."""
+    """True top dead centre from a positive stop, and the stroke. The disc reads positive after its zero."""
 
     first_stop_deg: DiscDeg | None = may_say(
         marked("Disc at the stop, one way"), marked("Reading of the disc with the piston against the positive stop.")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Any
 
+from magview.bench.engine_words import disc_words
 from magview.bench.sureness import percent_words
 from magview.bench.verdict import mark_words
 from magview.bench.words import teeth_words, way_words
@@ -75,6 +76,8 @@ def _angle(quantity: Quantity, degrees: float, digits: Digits) -> str:
                 else marked("{angle:.{digits}deg} after top dead centre")
             )
             return tr(side, angle=abs(degrees), digits=digits.deg)
+        case Sign.AFTER_ZERO:
+            return disc_words(degrees, digits.deg)
         case Sign.LATE:
             return _early_or_late(degrees, digits)
     signed = quantity.sign in (Sign.WITH_ROTATION, Sign.CLOSER, Sign.EITHER)

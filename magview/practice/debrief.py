@@ -7,6 +7,7 @@ from bisect import bisect_right
 from dataclasses import dataclass
 
 from magview import __version__
+from magview.bench.engine_words import disc_words
 from magview.bench.state import Side
 from magview.physics.cam.lobes import cylinders_of_lobe
 from magview.practice.advice import efficient_path
@@ -131,9 +132,9 @@ def truths(first: Practice, left: Practice) -> list[Truth]:
     for side in first.sides:
         told += _of_magneto(view(first, side), view(left, side), side)
     if first.bench.engaged is not None:
-        zero = (format_angle(first.disc_error_deg, True), format_angle(left.disc_error_deg, True))
+        found, after = (disc_words(0.0 - room.disc_error_deg, 2) for room in (first, left))
         what = tr("Disc at top dead centre of No. {cylinder}", cylinder=first.timing_cylinder)
-        told.append(Truth(what, *zero, "0°"))
+        told.append(Truth(what, found, after, "0°"))
     return told
 
 

@@ -152,7 +152,7 @@ WAYS: dict[str, tuple[str, str]] = {
     "teeth": (marked("early"), marked("late")),
     "disc-teeth": (marked("early"), marked("late")),
     "vernier": (marked("early"), marked("late")),
-    "disc-zero": (marked("plus"), marked("minus")),
+    "disc-zero": (marked("before its zero"), marked("after its zero")),
 }
 """Faults that have a sign, and in words what is plus and what is minus."""
 

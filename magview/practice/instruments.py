@@ -183,7 +183,7 @@ def disc(practice: Practice) -> Said:
     if step is None or practice.bench.engaged is None:
         return Said("disc", marked("no disc on the crank"))
     value = round(math.floor(true_disc_deg(practice) / step + 0.5) * step, 6) + 0.0
-    words = marked("{angle}° before the disc's zero") if value >= 0 else marked("{angle}° after the disc's zero")
+    words = marked("{angle}° after the disc's zero") if value < 0 else marked("{angle}° before the disc's zero")
     return Said("disc", words, value, (("angle", abs(value)),))
 
 

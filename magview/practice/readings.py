@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
+from magview.bench.engine_words import disc_words
 from magview.bench.state import Side
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise_parts import Goal
@@ -57,6 +58,8 @@ def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, s
             magneto = room.bench.magneto
             error = float(true_readings(room.bench).e_gap_error_deg[note.lobe - 1])
             value = magneto.marks.radius_mm * math.tan(math.radians(error * magneto.cam.turns_per_rotor_turn))
+    if note.kind == "disc-zero":
+        return value, disc_words(0.0 - value, 3)
     return (value, f"{number(value, 3)} {UNITS[note.kind]}") if math.isfinite(value) else (None, tr("never opens"))
 
 
@@ -91,9 +94,10 @@ def judge_reading(found: Evidence, goal: Goal, side: Side) -> tuple[str, bool, b
     if last.error is None or goal.within is None or last.note.value is None:
         return what, False, False, proved, tr("There was nothing to read: the contacts never open; {how}.", how=how)
     unit, off = UNITS[str(kind)], abs(last.error)
+    written_words = disc_words(0.0 - last.note.value) if kind == "disc-zero" else f"{number(last.note.value)} {unit}"
     told = tr(
-        "Written: {value} {unit}; true: {truth}; {within} {unit} are allowed; {how}.",
-        value=last.note.value,
+        "Written: {value}; true: {truth}; {within} {unit} are allowed; {how}.",
+        value=written_words,
         unit=unit,
         truth=last.true_text,
         within=goal.within,

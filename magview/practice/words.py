@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from magview.bench import actions as bench
 from magview.bench.describe import describe
+from magview.bench.engine_words import disc_words
 from magview.bench.state import Side
 from magview.bench.words import plate_move, screw_move, seen_words
 from magview.practice import actions as do
@@ -91,6 +92,8 @@ def note_words(note: Note) -> str:
         return f"{name}: {tr(FINDINGS[note.text]) if note.kind == 'lead' else note.text}"
     if note.kind in ("opening", "gap"):
         value = tr("{length:mm} ({length:in})", length=note.value)
+    elif note.kind == "disc-zero":
+        value = disc_words(0.0 - note.value)
     else:
         value = f"{number(note.value)}°"
     if note.kind == "gap":

@@ -23,7 +23,7 @@ class Sign(Enum):
     WITH_ROTATION = marked("positive = with rotation")
     CLOSER = marked("positive = contacts closer")
     BEFORE_TOP = marked("before top dead centre; after it negative")
-    AFTER_ZERO = marked("before the disc's zero negative")
+    AFTER_ZERO = marked("positive = after the disc's zero")
     EITHER = marked("with its sign")
     PLAIN = ""
 

@@ -137,6 +137,15 @@ def parse_sided(text: str, read: Callable[[str], float], plus: tuple[str, ...], 
     return read(text)
 
 
+def parse_disc_deg(text: str) -> float:
+    """Read where a degree disc stands [deg]: "2 after", "3° before"; a bare number is positive after its zero.
+
+    So it is for every crank angle: positive is the way the engine turns. Raises ValueError with one sentence.
+    """
+    after, before = (tr("after"), "after", tr("ATDC"), "ATDC"), (tr("before"), "before", tr("BTDC"), "BTDC")
+    return parse_sided(text, parse_angle_deg, after, before)
+
+
 def late_or_early() -> tuple[tuple[str, ...], tuple[str, ...]]:
     """Words for an opening past the E-gap and short of it, in the window's language and in English."""
     return (tr("late"), tr("past"), "late", "past"), (tr("early"), tr("short"), "early", "short")

@@ -94,7 +94,7 @@ def test_the_key_is_true():
 def test_the_stop_reads_as_far_on_either_side_of_true_dead_centre():
     exercise = find_exercise("true-dead-centre")
     cells = [row[1].answer for row in blanks(exercise, 5)[0].rows if isinstance(row[1], Cell)]
-    one, other, middle = (float(c.rstrip("°").replace("−", "-")) for c in cells)
+    one, other, middle = (float(c.split("°")[0]) * (1 if "before" in c else -1) for c in cells)
     assert (one + other) / 2 == pytest.approx(middle, abs=0.011)
     assert middle == pytest.approx(drawn(exercise, 5, "left").disc_zero, abs=0.006)
 

@@ -127,7 +127,7 @@ def test_every_command_shown_does_what_it_says(line, tmp_path, monkeypatch, caps
 def test_there_are_commands_to_test():
     kinds = {line.split()[1] for line in COMMANDS if not line.split()[1].startswith("-")}
     ours = {"readings", "adjust", "shift", "engine", "sheet", "schema", "guide"}
-    assert kinds == ours | {"class", "worksheet", "handout", "check"}
+    assert kinds == ours | {"class", "worksheet", "handout", "check", "bench"}
 
 
 @cache

@@ -21,7 +21,7 @@ from magview.practice.screen_words import seen
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.spec.parse import late_or_early, parse_angle_deg, parse_btdc_deg, parse_length_mm, parse_sided
+from magview.spec.parse import late_or_early, parse_btdc_deg, parse_disc_deg, parse_length_mm, parse_sided
 from magview.ui.kit.inputs import QuantitySpin, QuietCombo
 from magview.ui.kit.look import Look
 from magview.ui.practice.controls import PracticePanel
@@ -50,7 +50,7 @@ _HINTS = {
     "opening": marked("such as 0.8 mm or 30 thou short"),
     "gap": marked("such as 0.33 mm or 13 thou"),
     "firing": marked("such as 25.5°"),
-    "disc-zero": marked("such as −3.25°; after the zero: with a minus"),
+    "disc-zero": marked("such as 3.25 before or 2 after; + is after the zero"),
     "note": marked("one line"),
 }
 _SAYS = {
@@ -61,7 +61,7 @@ _SAYS = {
     ("disc-zero", True): marked("It says: at top dead centre the disc reads {amount} before its zero."),
     ("disc-zero", False): marked("It says: at top dead centre the disc reads {amount} after its zero."),
 }
-"""Entries that have a sign, in words, by whether it is a plus."""
+"""Entries that have a sign, in words, by whether what is kept is positive."""
 
 
 class LobeSpin(QuantitySpin):
@@ -167,7 +167,6 @@ class NotebookPanel(PracticePanel):
         self._form.setRowVisible(self.value, kind != "lead")
         self.value.setEnabled(kind != "running-in")
         self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
-        self._form.setRowVisible(self.says, (kind, True) in _SAYS)  # even while it is empty: nothing moves
         self._tell_sign()
         self._say("")
 
@@ -213,7 +212,7 @@ class NotebookPanel(PracticePanel):
                 return do.WriteReading("gap", parse_length_mm(text), lobe=round(self.lobe.exact))
             case "firing":
                 return do.WriteReading("firing", parse_btdc_deg(text))
-        return do.WriteReading("disc-zero", parse_angle_deg(text))
+        return do.WriteReading("disc-zero", 0.0 - parse_disc_deg(text))  # kept as what is before the zero
 
     def _refuse(self, sentence: str) -> None:
         self._say(f"{sentence[0].upper()}{sentence[1:]}.")

@@ -11,8 +11,9 @@ from tests.hands import show
 @pytest.mark.parametrize(
     ("exercise", "kind", "typed", "says"),
     [
-        ("true-dead-centre", "disc-zero", "+2", "at top dead centre the disc reads 2° before its zero."),
-        ("true-dead-centre", "disc-zero", "-2.5°", "at top dead centre the disc reads 2.5° after its zero."),
+        ("true-dead-centre", "disc-zero", "2 before", "at top dead centre the disc reads 2° before its zero."),
+        ("true-dead-centre", "disc-zero", "-2.5°", "at top dead centre the disc reads 2.5° before its zero."),
+        ("true-dead-centre", "disc-zero", "+2", "at top dead centre the disc reads 2° after its zero."),
         ("true-dead-centre", "firing", "3 ATDC", "3° after top dead centre."),
         ("true-dead-centre", "firing", "25", "25° before top dead centre."),
         ("find-the-e-gap", "opening", "0.8 mm short", "0.800 mm short of the mark, they open early."),

@@ -221,7 +221,7 @@ def test_the_lamp_is_told_by_word_and_shape(open_practice):
 @pytest.mark.parametrize(
     ("kind", "entry", "value"),
     sampled([("gap", "9 thou", 0.2286), ("gap", "0,23 mm", 0.23), ("opening", "-0.8 mm", -0.8),
-             ("firing", "25.5", 25.5), ("disc-zero", "-3.25°", -3.25)], 2),
+             ("firing", "25.5", 25.5), ("disc-zero", "3.25° after", -3.25)], 2),
 )  # fmt: skip
 def test_readings_are_written_with_their_units(window, kind, entry, value):
     show(window, window.notebook)
