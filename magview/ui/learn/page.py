@@ -7,16 +7,24 @@ from pathlib import Path
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QSizePolicy, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QMenu,
+    QScrollArea,
+    QSizePolicy,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from magview.practice.actions import PointAt
-from magview.practice.lesson_acts import tools_of
+from magview.practice.lesson_acts import tools_for, tools_of
 from magview.practice.lesson_run import unmet
 from magview.practice.lesson_words import learnt, part_of
 from magview.practice.screen_words import live_words
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
-from magview.ui.kit.panes import TallPanel
 from magview.ui.kit.place import Page
 from magview.ui.kit.style import tint
 from magview.ui.learn.menus import LessonMenus, help_words
@@ -29,6 +37,8 @@ from magview.ui.pictures.picture_view import PictureView
 
 _HERO, _BESIDE = 46, 54
 """Shares of the width."""
+_LEAST_EM = 12.0
+"""Least height of the picture beside."""
 
 
 class LessonPage(Page):
@@ -101,15 +111,19 @@ class LessonPage(Page):
         column.addWidget(self.beside, 1)
         column.addWidget(self.readings)
         column.addWidget(self.live)
-        self.pane = TallPanel(lambda: self.controls)
-        self.pane.panel()
-        self.pane.setMinimumWidth(0)
-        self.pane.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Maximum)
-        column.addWidget(self.pane)
+        column.addWidget(self.controls)
+        # With large type, or many controls, this side scrolls; strip and picture stay.
+        self.side = QScrollArea()
+        self.side.setWidgetResizable(True)
+        self.side.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.side.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.side.setWidget(side)
+        policy.setVerticalPolicy(QSizePolicy.Policy.Ignored)
+        self.side.setSizePolicy(policy)
         row = QHBoxLayout()
         row.setSpacing(4)
         row.addWidget(self.hero, _HERO)
-        row.addWidget(side, _BESIDE)
+        row.addWidget(self.side, _BESIDE)
         room = QWidget()
         whole = QVBoxLayout(room)
         whole.setContentsMargins(0, 0, 0, 0)
@@ -120,6 +134,7 @@ class LessonPage(Page):
         self._size_up()
 
     def _size_up(self) -> None:
+        self.beside.setMinimumHeight(round(_LEAST_EM * em_of(self)))
         self.live.setFixedHeight(round(1.6 * em_of(self)) if self.model.run.practice.bench.engaged is not None else 0)
 
     def settle(self) -> None:
@@ -157,6 +172,9 @@ class LessonPage(Page):
             self.strip.next.setFocus()
             return
         self.beside.setCurrentWidget(self.pictures.view(self.pictures.shown_beside(step)))
+        needed = next((self.controls.controls[tool] for tool in tools_for(step)), None)
+        if needed is not None:
+            self.side.ensureWidgetVisible(needed)
         if self.isVisible():
             self.pictures.view(self.model.run.lesson.hero).setFocus()
 
