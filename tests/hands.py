@@ -61,6 +61,25 @@ def click(widget) -> None:
     QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
 
 
+def drag(widget, target) -> None:
+    """Take something with the left button and let it go in the middle of what `target` then gives."""
+    start = widget.rect().center()
+    QTest.mousePress(widget, Qt.MouseButton.LeftButton, pos=start)
+    for way in (QPoint(0, -6), QPoint(0, -14)):
+        move_mouse(widget, start + way)
+    over = target()
+    end = widget.mapFromGlobal(over.mapToGlobal(over.rect().center()))
+    move_mouse(widget, end)
+    QTest.mouseRelease(widget, Qt.MouseButton.LeftButton, pos=end)
+
+
+def move_mouse(widget, at: QPoint) -> None:
+    """With the left button down."""
+    left, none = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier
+    where = QPointF(at), QPointF(widget.mapToGlobal(at))
+    QApplication.sendEvent(widget, QMouseEvent(QEvent.Type.MouseMove, *where, Qt.MouseButton.NoButton, left, none))
+
+
 def last_act(window):
     """What a practice window has just recorded."""
     return window.attempt.events[-1].act
@@ -68,4 +87,5 @@ def last_act(window):
 
 def show(window, panel) -> None:
     """Bring a practice window's panel to the front."""
-    window.tabs.setCurrentIndex(window.panels.index(panel))
+    tabs = window.tabs
+    tabs.setCurrentIndex(next(i for i in range(tabs.count()) if tabs.widget(i).isAncestorOf(panel)))

@@ -102,6 +102,22 @@ class Pose:
         return abs(self.lift_mm - self.stop_mm) <= TOUCHING_MM
 
 
+@dataclass(frozen=True)
+class ByEye:
+    """The setting as an eye sees it without an instrument: never truer than it can, and rightly open or closed."""
+
+    ahead_deg: float = 0.0
+    """Angle that the rotor seems further on than it is."""
+    nearer_mm: float = 0.0
+    """Distance that the fixed contact seems nearer to the arm."""
+    open: bool = False
+    """Whether light is seen between the contacts."""
+
+
+LEAST_SEEN_MM = 0.03
+"""Contacts that are seen to be open are drawn so far apart at least."""
+
+
 def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
     """Return where everything stands for a state; the one link between numbers and picture.
 
@@ -111,14 +127,22 @@ def pose(state: BenchState, exaggeration: float = 1.0) -> Pose:
 
 
 def pose_at(
-    magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float, exaggeration: float = 1.0
-) -> Pose:
-    """Return where everything stands with rotor, backplate and contact screw at these angles [deg]."""
+    magneto: Magneto, rotor_deg: float, backplate_deg: float, screw_deg: float, exaggeration: float = 1.0,
+    by_eye: ByEye | None = None,
+) -> Pose:  # fmt: skip
+    """Return where everything stands with rotor, backplate and contact screw at these angles [deg].
+
+    `by_eye`: as an eye has it.
+    """
     timing = drawn_timing(magneto)
     sense, arms = cam_sense(magneto), linkage(magneto.cam.profile, magneto.breaker)
     lift = float(timing.lift_mm(rotor_deg, backplate_deg))
     stop = float(timing.stop_mm(screw_deg))
+    if by_eye is not None:
+        stop += by_eye.nearer_mm
     held = max(lift, stop)  # closed contacts hold the arm; the heel then hangs clear of the cam
+    if by_eye is not None:
+        held = max(held, stop + LEAST_SEEN_MM) if by_eye.open else stop
 
     def arm_turn(at_mm: float) -> float:
         return -sense * arms.sense * float(np.degrees(at_mm / arms.contact_arm_mm))

@@ -67,19 +67,22 @@ def seen_past_mm(eye_deg: float) -> float:
     return EDGE_HEIGHT_MM * math.tan(math.radians(eye_deg))
 
 
-def glass(layout: BreakerLayout, at: Sight, eye_deg: float) -> Glass:
-    """Mark, tolerance and edge under a glass: the mark upright above, the bar from below; past is with rotation."""
+def glass(layout: BreakerLayout, at: Sight, eye_deg: float, measured: bool = True) -> Glass:
+    """Mark, tolerance and edge under a glass: the mark upright above, the bar from below; past is with rotation.
+
+    Where nothing may be measured there is no tolerance, and no place under the edge where it truly is.
+    """
     tolerance = layout.magneto.marks.tolerance_mm
     half = tolerance / 0.42
     side = float(layout.sense)
     band, mark = box(-tolerance, tolerance, -0.15 * half, half), np.array([(0.0, half), (0.0, -0.15 * half)])
     pieces = [
-        Piece("tolerance", (band,), Style("good", "good", fill_alpha=0.28)),
+        *((Piece("tolerance", (band,), Style("good", "good", fill_alpha=0.28)),) if measured else ()),
         Piece("rim mark", (mark,), Style(line="ink", width_px=2.4), closed=False),
     ]
     seen = side * (at.past_mm + seen_past_mm(eye_deg))
     if abs(seen) < 1.2 * half:
-        if eye_deg:
+        if eye_deg and measured:
             true = side * at.past_mm
             foot = np.array([(true, 0.25 * half), (true, -half)])
             pieces.append(Piece("straightedge", (foot,), Style(line="second_ink", dash=(3.0, 3.0)), closed=False))
@@ -105,7 +108,7 @@ def glass(layout: BreakerLayout, at: Sight, eye_deg: float) -> Glass:
     rim = Piece("rim", (circle((0.0, 0.0), half),), Style("rim"))
     group = Group("glass", "moving", (rim, *pieces), clip=circle((0.0, 0.0), half))
     scene = Scene("glass", (-half, -half, half, half), (group,), tuple(words))
-    return Glass("bottom-right", scene, half, 34.0, 0.072)
+    return Glass("bottom-right", scene, half, 34.0, 0.072, tells_factor=measured)
 
 
 def _bar(at_mm: float, side: float, half: float) -> list[Piece]:

@@ -13,7 +13,16 @@ from typing import Literal
 import numpy as np
 
 from magview.bench.state import BenchState
-from magview.drawing.breaker_end import NUMBER_BEFORE_DEG, RING, SHOES, BreakerLayout, Pose, breaker_layout, pose_at
+from magview.drawing.breaker_end import (
+    NUMBER_BEFORE_DEG,
+    RING,
+    SHOES,
+    BreakerLayout,
+    ByEye,
+    Pose,
+    breaker_layout,
+    pose_at,
+)
 from magview.drawing.breaker_glass import Sight, glass, seen_past_mm, sight
 from magview.drawing.breaker_names import naming, readings_at_parts, texts
 from magview.drawing.breaker_pieces import CONTACT_HEAD, breaker_pieces, screws
@@ -50,11 +59,15 @@ class Shown:
     exaggeration: float = 1.0
     """Scale at which the gap is drawn, by lifting the arm further; the picture says so."""
 
+    by_eye: ByEye | None = None
+    """The setting as an eye has it, where nothing true may be measured in the picture."""
+
     @classmethod
-    def of(cls, state: BenchState, exaggeration: float = 1.0) -> Shown:
+    def of(cls, state: BenchState, exaggeration: float = 1.0, by_eye: ByEye | None = None) -> Shown:
         """Take from a bench's state."""
-        at = state.magneto, state.rotor_deg, state.backplate_deg, state.screw_deg
-        return cls(*at, state.magneto.assumed, exaggeration)
+        ahead = by_eye.ahead_deg if by_eye is not None else 0.0
+        at = state.magneto, state.rotor_deg + ahead, state.backplate_deg, state.screw_deg
+        return cls(*at, state.magneto.assumed, exaggeration, by_eye)
 
     @property
     def past_neutral_deg(self) -> float:
@@ -65,7 +78,8 @@ class Shown:
     @property
     def pose(self) -> Pose:
         """Return where everything stands."""
-        return pose_at(self.magneto, self.rotor_deg, self.backplate_deg, self.screw_deg, self.exaggeration)
+        turns = self.rotor_deg, self.backplate_deg, self.screw_deg
+        return pose_at(self.magneto, *turns, self.exaggeration, self.by_eye)
 
 
 def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa: B008  (a frozen value)
@@ -75,14 +89,16 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
     at_mark = sight(layout, now)
     tells = options.numbers and not shown.assumed
     plan, tips = naming(layout, shown.backplate_deg, texts(shown.magneto, tells, options))
-    r = layout.rim_outer
+    ringed = "pole shoe" not in options.hidden
+    round_mm = (SHOES[1] if ringed else 1.0) * layout.rim_outer
+    half = round_mm / 0.985
     return Scene(
         name="breaker",
-        box=(-SHOES[1] * r / 0.985, -SHOES[1] * r / 0.985, SHOES[1] * r / 0.985, SHOES[1] * r / 0.985),
+        box=(-half, -half, half, half),
         groups=_groups(layout, now, options),
         words=(
             *_still_words(layout, None if "rotor scale" in options.hidden else (tr("neutral"), tr("E-gap"))),
-            *_pole_letters(layout, now),
+            *(_pole_letters(layout, now) if ringed else ()),
             *_read_mark(layout, at_mark, options),
             *_lobe_numbers(layout, now),
             *((_arm_name(layout, now, plate),) if _says_arm(options) else ()),
@@ -91,12 +107,12 @@ def breaker_scene(shown: Shown, options: Options = Options()) -> Scene:  # noqa:
         plan=plan,
         tips=tips,
         readings=readings_at_parts(now, tells, options),
-        hands=_hands(layout, now),
-        glasses=(glass(layout, at_mark, options.eye_deg),)
-        if options.numbers and "straightedge" not in options.hidden
+        hands=tuple(hand for hand in _hands(layout, now) if hand.part not in options.hidden),
+        glasses=(glass(layout, at_mark, options.eye_deg, measured=options.numbers),)
+        if "straightedge" not in options.hidden
         else (),
         mirrored=options.mirrored,
-        round_mm=SHOES[1] * r,
+        round_mm=round_mm,
         assumed=tr("assumed") if shown.assumed else "",
         lit=options.hovering,
         in_hand=options.in_hand,
@@ -112,7 +128,7 @@ def _kept(layout: BreakerLayout, hidden: frozenset[str], still_motion: bool) -> 
     """The magneto's pieces without those that are not to be seen; the very same tuples as long as nothing changes."""
     away = hidden | ({"tolerance"} if "rotor scale" in hidden else set())
     kept = {name: tuple(p for p in pieces if p.part not in away) for name, pieces in breaker_pieces(layout).items()}
-    if still_motion:
+    if still_motion or "rotor" in hidden:
         kept["chevrons"] = ()
     return kept
 
@@ -293,6 +309,8 @@ def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options:
 
 
 def _to_scale(shown: Shown, layout: BreakerLayout) -> str:
+    if shown.by_eye is not None:
+        return tr("as an eye sees it; not to be measured")
     if shown.exaggeration != 1.0:
         return tr("gap drawn {factor}×", factor=shown.exaggeration)
     if shown.assumed:

@@ -102,6 +102,19 @@ def paper_lines(exercise: Exercise) -> list[tuple[str, str]]:
     return lines
 
 
+def limit_lines(exercise: Exercise) -> list[str]:
+    """The limits that the task is about, a line each."""
+    magneto, on = exercise.unit, exercise.installation
+    low, high = magneto.gap_limits_mm
+    lines = [
+        tr("largest gap {low} to {high} mm", low=low, high=high),
+        tr("edge within {tolerance:.3g} mm of its mark as the contacts open", tolerance=magneto.marks.tolerance_mm),
+    ]
+    if on is not None:
+        lines.append(tr("timing within {tolerance}° of crank", tolerance=on.engine.timing_tolerance_deg))
+    return lines
+
+
 _ECCENTRIC = {
     True: marked("eccentric, {size} mm throw; clockwise brings the contacts closer"),
     False: marked("eccentric, {size} mm throw; anticlockwise brings the contacts closer"),

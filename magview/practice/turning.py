@@ -8,13 +8,16 @@ from dataclasses import replace
 from functools import lru_cache
 from typing import Literal
 
-from magview.bench.actions import TurnCrank
+from magview.bench.actions import TurnBackplate, TurnCrank
 from magview.bench.actions import TurnRotor as BenchTurnRotor
+from magview.bench.actions import TurnScrew as TurnScrewTo
 from magview.bench.apply import apply
+from magview.bench.easing import STEPS_DEG, Eased, ease
 from magview.bench.state import Engaged, crank_deg
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.dead_centre import stop_reach_deg, timing_centre_deg
 from magview.physics.engine.play import Play
+from magview.practice.actions import TurnPlate, TurnScrew
 from magview.practice.draws import between
 from magview.practice.instruments import (
     DIVISIONS_MM,
@@ -106,6 +109,32 @@ def until(practice: Practice, what: Literal["lamp", "mark", "widest", "stop"], f
             by_eye = between(practice.seed, -0.5, 0.5, "hand", str(practice.acts), "widest")
             return _to_rotor(practice, _next(practice, tops.tolist(), forward, _BY_EYE_DEG) + by_eye)
     raise SpecError(tr("“{what}” is nothing to turn to: lamp, mark, widest or stop", what=str(what)[:40]))
+
+
+_OVER_DEG: dict[Eased, float] = {"plate": 0.03, "screw": 0.3}
+"""Angle that a hand that eases a part goes on after the lamp has changed [deg], at most."""
+
+
+def eased(practice: Practice, part: Eased, forward: bool) -> TurnPlate | TurnScrew:
+    """The turn of backplate or contact screw by which a slow hand sees the lamp change, or comes to the end.
+
+    Raises SpecError where the lamp is not clipped on, or the part is held by its screws.
+    """
+    if light(practice) is None:
+        raise SpecError(tr("clip the lamp across the contacts first"))
+    way, plate = (1.0 if forward else -1.0), part == "plate"
+
+    def turned(room: Practice, by: float) -> Practice:
+        if plate:
+            return replace(room, bench=apply(room.bench, TurnBackplate(room.bench.backplate_deg + by)))
+        return replace(room, bench=apply(room.bench, TurnScrewTo(room.bench.screw_deg + by)))
+
+    after = ease(practice, lambda room: turned(room, way * STEPS_DEG[part]), light)
+    over = between(practice.seed, 0.0, _OVER_DEG[part], "hand", str(practice.acts), "ease")
+    after = turned(after, way * over)
+    if plate:
+        return TurnPlate(after.bench.backplate_deg - practice.bench.backplate_deg)
+    return TurnScrew(after.bench.screw_deg - practice.bench.screw_deg)
 
 
 def to_reading(practice: Practice, reading_deg: float, forward: bool) -> Practice:

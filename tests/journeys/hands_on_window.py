@@ -4,17 +4,15 @@ from __future__ import annotations
 
 import re
 
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QCheckBox, QMessageBox
+from PySide6.QtWidgets import QApplication, QMessageBox
 
 from magview.bench import actions as bench
+from magview.bench.tray import Thing
 from magview.practice import actions as do
-
-
-def click(widget) -> None:
-    at = QPoint(8, widget.height() // 2) if isinstance(widget, QCheckBox) else widget.rect().center()
-    QTest.mouseClick(widget, Qt.MouseButton.LeftButton, pos=at)
+from magview.ui.practice.hands import STEPS
+from tests.hands import click, drag
 
 
 class WindowHands:
@@ -38,8 +36,9 @@ class WindowHands:
             raise ValueError(self._refused[0])
         if isinstance(act, do.HandIn):
             return ""
-        # A box that stands as wanted already is left alone: there is nothing to do.
-        assert len(self.session.attempt.events) - before <= 1
+        # What stands as wanted already is left alone; a turn may take several steps.
+        turns = isinstance(act, do.TurnScrew | do.TurnPlate | do.TurnDisc | do.TurnRotor | do.TurnPropeller)
+        assert turns or len(self.session.attempt.events) - before <= 1
         if len(self.session.attempt.events) == before:
             return ""
         said = self.window.sight.said.text()
@@ -48,32 +47,26 @@ class WindowHands:
     def _do(self, act: do.Act) -> None:
         w = self.window
         boxes = {
-            do.LayStraightedge: (w.tray, "edge"), do.ConnectLamp: (w.tray, "lamp"), do.FitStop: (w.tray, "stop"),
-            bench.TightenLock: (w.work, "lock"), bench.TightenClamps: (w.work, "clamps"),
-            bench.SwitchIgnition: (w.work, "switch"), bench.PullPlug: (w.work, "plug"), do.Chock: (w.work, "chocks"),
-            do.SparkPlugs: (w.work, "plugs"), do.Nuts: (w.work, "nuts"), bench.FitJumper: (w.work, "jumper"),
-            do.PlugLeads: (w.work, "plug_leads"), do.TakeCoilOff: (w.tray, "coil"),
-            bench.SlipPaper: (w.work, "paper"),
+            bench.SwitchIgnition: "switch", bench.PullPlug: "plug", do.Chock: "chocks", do.SparkPlugs: "plugs",
+            do.Nuts: "nuts", do.PlugLeads: "plug_leads", do.TakeCoilOff: "coil", bench.SlipPaper: "paper",
         }  # fmt: skip
         if type(act) in boxes:
-            panel, name = boxes[type(act)]
-            self._show(panel)
-            box, wanted = getattr(panel, name), next(iter(vars(act).values()))
+            self._show(w.work)
+            box, wanted = getattr(w.work, boxes[type(act)]), next(iter(vars(act).values()))
             if box.isChecked() != wanted:
                 click(box)
             return
-        rows = {do.TurnScrew: (w.work, "screw"), do.TurnPlate: (w.work, "plate"), do.TurnDisc: (w.tray, "disc")}
-        if type(act) in rows:
-            panel, name = rows[type(act)]
-            self._by(panel, getattr(panel, name), act.by_deg)
+        things = {
+            do.LayStraightedge: Thing.STRAIGHTEDGE, do.ConnectLamp: Thing.LAMP, do.FitStop: Thing.STOP,
+            bench.FitJumper: Thing.JUMPER,
+        }  # fmt: skip
+        if type(act) in things:
+            self._put(things[type(act)], next(iter(vars(act).values())))
+            return
+        if isinstance(act, do.Turning | do.Setting | do.TurnDisc):
+            self._work_parts(act)
             return
         match act:
-            case do.TurnUntil(what, forward):
-                self._turn(what, None, forward)
-            case do.TurnPropeller(by) | do.TurnRotor(by):
-                self._turn("by" if isinstance(act, do.TurnRotor) else "propeller", abs(by), by >= 0)
-            case do.TurnToReading(reading, forward):
-                self._turn("reading", reading, forward)
             case do.TryBlades(stack, kind):
                 self._blades(stack, kind)
             case do.WriteReading():
@@ -89,28 +82,123 @@ class WindowHands:
             case _:
                 self._press(act)
 
+    def _work_parts(self, act: do.Act) -> None:
+        hands = self.window.hands
+        match act:
+            case bench.TightenLock(tight) | bench.TightenClamps(tight):
+                lock = isinstance(act, bench.TightenLock)
+                if (self.lock_tight if lock else self.clamps_tight) != tight:
+                    self._key("6")
+                    self._click_spot("lock" if lock else "clamps")
+                    self._key(Qt.Key.Key_Escape)
+            case do.TurnScrew(by) | do.TurnPlate(by):
+                self._by_keys("S" if isinstance(act, do.TurnScrew) else "B", by)
+            case do.TurnUntil(what, forward):
+                self._turn("propeller" if self.mounted or what == "stop" else "rotor", what, forward)
+            case do.TurnPropeller(by) | do.TurnRotor(by) | do.TurnDisc(by):
+                parts = {do.TurnPropeller: "propeller", do.TurnRotor: "rotor", do.TurnDisc: "disc"}
+                self._by_steps(parts[type(act)], by)
+            case do.TurnToReading(reading, forward):
+                self._choose(hands.part, "propeller")
+                self._choose(hands.how, "reading")
+                self._type(hands.amount, reading)
+                self._turn("propeller", "reading", forward)
+            case _:
+                raise AssertionError(f"no way at the window for {act}")
+
+    # ------------------------------------------------------------------ the tray
+
+    def _key(self, key) -> None:
+        QTest.keyClick(QApplication.focusWidget() or self.window, key)
+
+    def _put(self, thing: Thing, on: bool) -> None:
+        """Drag a thing to its lit place; what is in use comes back by a click."""
+        card = self.window.tray.things[thing]
+        if bool(card.item.on) == on:
+            return
+        if not on:
+            click(card)
+            return
+        drag(card, lambda: self.window.right_hand.spots[0])
+
+    def _click_spot(self, name: str) -> None:
+        click(next(s for s in self.window.right_hand.spots if s.spot.name == name))
+
+    def _blades(self, stack: tuple[float, ...], kind: str) -> None:
+        """One blade is dragged between the contacts; a stack is gathered with Shift and put there by Enter."""
+        tray = self.window.tray
+        self._choose(tray.sets, kind)
+        if len(stack) == 1:
+            drag(tray.leaves[stack[0]], lambda: self.window.right_hand.spots[0])
+            return
+        for i, blade in enumerate(stack):
+            keys = Qt.KeyboardModifier.ShiftModifier if i else Qt.KeyboardModifier.NoModifier
+            QTest.mouseClick(tray.leaves[blade], Qt.MouseButton.LeftButton, keys)
+        self._key(Qt.Key.Key_Return)
+
+    # ------------------------------------------------------------------ the left hand
+
+    def _turn(self, part: str, how, forward: bool) -> None:
+        hands = self.window.hands
+        if hands.at_propeller.isVisible() and not hands.at_propeller.isChecked():
+            click(hands.at_propeller)
+        self._choose(hands.part, part)
+        self._choose(hands.how, how)
+        click(hands.with_ if forward else hands.against)
+
+    def _by_steps(self, part: str, by: float) -> None:
+        """So many of each step, the largest first."""
+        left = abs(by)
+        for step in sorted(STEPS[part], reverse=True):
+            smallest = step == STEPS[part][0]
+            times = round(left / step) if smallest else int(left / step + 1e-9)
+            for _ in range(times):
+                self._turn(part, step, by >= 0)
+            left -= times * step
+
+    def _by_keys(self, letter: str, by: float) -> None:
+        """Screw and plate by the arrow keys: whole steps, tenths with Shift, hundredths with Shift and Alt."""
+        view, step = self.window.pictures.breaker, {"S": 1.0, "B": 0.25}[letter]
+        view.setFocus()
+        QTest.keyClicks(view, letter)
+        whole, shift = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ShiftModifier
+        hundredths = round(abs(by) / step * 100)
+        for keys, times in (
+            (whole, hundredths // 100), (shift, hundredths // 10 % 10),
+            (shift | Qt.KeyboardModifier.AltModifier, hundredths % 10),
+        ):  # fmt: skip
+            for _ in range(times):
+                QTest.keyClick(view, Qt.Key.Key_Right if by >= 0 else Qt.Key.Key_Left, keys)
+
     def _press(self, act: do.Act) -> None:
-        tray, work = self.window.tray, self.window.work
+        work = self.window.work
+        meters = {do.MeterLead: "lead", do.MeterTerminal: "terminal", do.MeterSwitch: "switch"}
+        if type(act) in meters:
+            self._key("4")
+            self._click_spot(meters[type(act)])
+            self._key(Qt.Key.Key_Escape)
+            return
+        if act == do.Sight(0.0):
+            self.window.pictures.eye.setFocus()
+            self._key(Qt.Key.Key_Home)
+            return
         if isinstance(act, do.MoveTooth):
-            panel, button = work, work.tooth[act.face, act.way]
+            button = work.tooth[act.face, act.way]
         else:
             buttons = (
-                (do.Sight(0.0), tray, "square"), (do.FeelCompression(), tray, "thumb"),
-                (do.MeterLead(), tray, "meter"), (do.MeterTerminal(), tray, "meter_terminal"),
-                (do.MeterSwitch(), tray, "meter_switch"), (bench.PaintMarks(), work, "paint"),
-                (do.InspectContacts(), work, "inspect"), (do.DressContacts(), work, "dress"),
-                (do.LeaveAsIs("contacts"), work, "leave"), (do.LeaveAsIs("chocks"), work, "stay"),
-                (do.RenewContacts(), work, "fit_new"), (do.PressFelt(), work, "felt"), (do.OilFelt(1), work, "oil"),
+                (do.FeelCompression(), "thumb"), (bench.PaintMarks(), "paint"), (do.InspectContacts(), "inspect"),
+                (do.DressContacts(), "dress"), (do.LeaveAsIs("contacts"), "leave"), (do.LeaveAsIs("chocks"), "stay"),
+                (do.RenewContacts(), "fit_new"), (do.PressFelt(), "felt"), (do.OilFelt(1), "oil"),
             )  # fmt: skip
-            found = [(panel, name) for known, panel, name in buttons if known == act]
+            found = [name for known, name in buttons if known == act]
             assert found, f"no way at the window for {act}"
-            panel, button = found[0][0], getattr(*found[0])
-        self._show(panel)
+            button = getattr(work, found[0])
+        self._show(work)
         click(button)
 
     def _show(self, panel) -> None:
         tabs = self.window.tabs
-        index = self.window.panels.index(panel)
+        index = next(i for i in range(tabs.count()) if tabs.widget(i).isAncestorOf(panel))
         if tabs.currentIndex() != index:
             QTest.mouseClick(tabs.tabBar(), Qt.MouseButton.LeftButton, pos=tabs.tabBar().tabRect(index).center())
 
@@ -128,29 +216,6 @@ class WindowHands:
         spin.selectAll()
         QTest.keyClicks(spin, f"{number:g}")
         QTest.keyClick(spin, Qt.Key.Key_Return)
-
-    def _turn(self, what: str, amount: float | None, forward: bool) -> None:
-        turning = self.window.turning
-        if turning.at_propeller.isVisible() and not turning.at_propeller.isChecked():
-            click(turning.at_propeller)
-        self._choose(turning.until, what)
-        if amount is not None:
-            self._type(turning.amount, amount)
-        click(turning.with_ if forward else turning.against)
-
-    def _by(self, panel, row, by: float) -> None:
-        self._show(panel)
-        self._type(row.amount, abs(by))
-        click(row.more if by >= 0 else row.less)
-
-    def _blades(self, stack: tuple[float, ...], kind: str) -> None:
-        self._show(self.window.tray)
-        box = self.window.tray.blades
-        click(box.put_back)
-        self._choose(box.sets, kind)
-        for blade in stack:
-            click(box.blades[blade])
-        click(box.try_them)
 
     def _write(self, act: do.WriteReading) -> None:
         book = self.window.notebook
@@ -192,20 +257,20 @@ class WindowHands:
 
     @property
     def lock_tight(self) -> bool:
-        return self.window.work.lock.isChecked()
+        return "lock screw tight" in self.window.work.screws.text().lower()
 
     @property
     def clamps_tight(self) -> bool:
-        return self.window.work.clamps.isChecked()
+        return "clamp screws tight" in self.window.work.screws.text()
 
     @property
     def edge_laid(self) -> bool:
-        return self.window.tray.edge.isChecked()
+        return bool(self.window.tray.things[Thing.STRAIGHTEDGE].item.on)
 
     @property
     def side(self) -> str:
-        return self.window.turning.sides.currentData() or self.exercise.sides[0]
+        return self.window.hands.sides.currentData() or self.exercise.sides[0]
 
     @property
     def mounted(self) -> bool:
-        return "propeller" in self.window.turning.box.title()
+        return "engine" in self.window.hands.left.holds.text()

@@ -46,18 +46,25 @@ class Callout(QLabel):
                 self._beside.removeEventFilter(self)
             control.installEventFilter(self)
         self._beside = control
+        at = control.mapTo(self._panel, QPoint(0, control.height() + 2))
+        self.lay_at(sentence, at, control.height() + 4)
+
+    def lay_at(self, sentence: str, at: QPoint, spared: int = 0) -> None:
+        """Say a sentence at a point of the panel, or above it, the height of what was asked for left free [px]."""
         self.setText(f"✗ {sentence[0].upper()}{sentence[1:].rstrip('.')}.")
         frame = 2 * (self.margin() + self.frameWidth())
         one_line = self.fontMetrics().horizontalAdvance(self.text()) + frame + 2
-        width = min(one_line, self._panel.width() - 2 * _ASIDE)
+        width = min(one_line, self._widest(), self._panel.width() - 2 * _ASIDE)
         self.resize(width, self.heightForWidth(width))
-        at = control.mapTo(self._panel, QPoint(0, control.height() + 2))
         if at.y() + self.height() > self._panel.height():
-            at.setY(at.y() - control.height() - self.height() - 4)
+            at.setY(max(0, at.y() - spared - self.height()))
         at.setX(max(_ASIDE, min(at.x(), self._panel.width() - _ASIDE - width)))
         self.move(at)
         self.raise_()
         self.show()
+
+    def _widest(self) -> int:
+        return self._panel.width()
 
     def _done(self, new: object, old: object) -> None:
         self.hide()

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import replace
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt, Signal
@@ -12,10 +13,12 @@ from PySide6.QtWidgets import QWidget
 from magview.bench import actions as do
 from magview.bench.events import nearest_event
 from magview.bench.state import BenchState
-from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, Pose, breaker_end, pose
+from magview.bench.words import breaker_end_sense
+from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, ByEye, Pose, breaker_end
 from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.breaker_words import description, remark, to_scale
 from magview.drawing.scene import Frame, Hand, Options, Scene, frame_of, hand_at
+from magview.drawing.things import AS_PIXELS, Laid, laid_scene
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
@@ -57,7 +60,7 @@ class BreakerView(PictureView):
         """Centre of the lens, while it is held [px]."""
         self.numbers = numbers
         self._drawing: BreakerEnd | None = None
-        self.now: Pose = pose(model.state)
+        self.now: Pose = Shown.of(model.state).pose
         """Places of everything in the picture."""
         self._names = True
         self._hand = "rotor"
@@ -70,10 +73,20 @@ class BreakerView(PictureView):
         """The part the pointer is over."""
         self._named: frozenset[str] | None = None
         self._still: QPointF | None = None
+        self._was_free = False
+        """Whether no hand held the rotor before the drag."""
         self._fixed = ""
         """Place where the button went down, as long as the pointer has not moved away."""
         self.snaps = numbers
         """Whether a dragged rotor catches at contacts just open, top of lobe, E-gap and neutral."""
+        self.lets_go = False
+        """Whether a rotor that no hand held before a drag is let go of with the mouse."""
+        self.touched: QPointF | None = None
+        """Last place of a hand [px]; None where keys turned what is in hand."""
+        self.eyes: Callable[[], ByEye] | None = None
+        """Picture that an eye has, where nothing true may be measured in the picture."""
+        self.laid: Callable[[], Laid] | None = None
+        """Things in use at the breaker end, if anybody knows."""
         self.follows_contacts = False
         """Whether a magnified picture keeps the contacts in its middle."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -108,9 +121,13 @@ class BreakerView(PictureView):
             hidden=self._picture.hidden, still_motion=self._model.reduced_motion, mirrored=self.mirrored,
             remark=remark(self._model.state), eye_deg=self._eye_deg,
         )  # fmt: skip
-        scene, factor = breaker_scene(Shown.of(state, self._exaggeration), options), self._exaggeration
+        scene, factor = breaker_scene(self.shown(), options), self._exaggeration
         drawn_with = factor, options.hidden, options.numbers, self.mirrored
         return self.ghost.over(scene, state, lambda then: breaker_scene(Shown.of(then, factor), options), *drawn_with)
+
+    def shown(self) -> Shown:
+        """Return all that the pictures are drawn of."""
+        return Shown.of(self._model.state, self._exaggeration, self.eyes() if self.eyes is not None else None)
 
     @property
     def hand(self) -> str:
@@ -127,7 +144,7 @@ class BreakerView(PictureView):
                 self._picture.build(drawing.shapes, drawing.origins, self.look.theme)
                 self._picture.colour(self.look.theme, self._hand)
                 self.fit()
-        now = self.now = pose(state, self._exaggeration)
+        now = self.now = self.shown().pose
         self._picture.turn(now.turns_deg)
         if self.follows_contacts and self.zoom > 1.0:
             self.look_at(self._picture.to_scene("stop", drawing.contact))
@@ -213,6 +230,8 @@ class BreakerView(PictureView):
             scene = replace(scene, in_hand="", lit="")  # of the screen alone: where keyboard and pointer are
         self._painter.line_factor = self.line_factor
         self._painter.paint(painter, scene, size, self.font(), self._frame(), ratio)
+        if self.laid is not None:
+            self._paint_laid(painter, self.laid(), size)
         if self._snapped:
             metrics = QFontMetricsF(self.font())
             painter.setFont(self.font())
@@ -221,6 +240,35 @@ class BreakerView(PictureView):
             self.paint_on_paper(painter, at, tr("at: {place}", place=tr(self._snapped)))
         if self._lens is not None:
             self._painter.lens(painter, scene, size, self.font(), self._lens, LENS_FACTOR, _LENS_PX, self._frame())
+
+    def _paint_laid(self, painter: QPainter, laid: Laid, size: QSizeF) -> None:
+        if laid == Laid():
+            return
+        clips = self.place_of("contacts"), self.place_of("ground")
+        ends = [(at.x(), -at.y()) for at in clips]
+        em = float(QFontInfo(self.font()).pixelSize())
+        scene = laid_scene(laid, ends[0], ends[1], (size.width(), size.height()), em)
+        self._painter.over(painter, scene, size, self.font(), AS_PIXELS)
+
+    @property
+    def dragging(self) -> bool:
+        """Whether the pointer holds a part."""
+        return self._drag is not None
+
+    @property
+    def sense(self) -> int:
+        """+1 where the rotor turns clockwise seen from the breaker end."""
+        return breaker_end_sense(self._model.state.magneto)
+
+    def place_of(self, part: str) -> QPointF:
+        """Return the place of a part in the picture now [px]; "ground" is the rim, clear of the marks."""
+        if part == "ground":
+            angle = math.radians(135.0)
+            rim = 0.96 * self.drawing.rim_mm
+            return self.pixel(rim * math.sin(angle), rim * math.cos(angle))
+        group, point = self.drawing.anchors[part]
+        at = self._picture.to_scene(group, point)
+        return self.viewportTransform().map(at)
 
     def paint_part(self, painter: QPainter, part: str, outline: QPen) -> None:
         """Paint one part of the scene again, alone."""
@@ -231,11 +279,8 @@ class BreakerView(PictureView):
         return Frame(to_pixels.m22(), to_pixels.dx(), to_pixels.dy(), self.mirrored)
 
     def hold_lens(self, at: QPointF | None) -> None:
-        """Hold the lens over a point [px], ten times as large; hands are ten times finer there. None: put it away.
-
-        Where numbers are hidden there is none: it would tell them.
-        """
-        self._lens = at if self.numbers else None
+        """Hold the lens over a point [px], ten times as large; hands are ten times finer there. None: put it away."""
+        self._lens = at
         self.viewport().update()
 
     # -------------------------------------------------------------- hands on
@@ -243,6 +288,7 @@ class BreakerView(PictureView):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of what is under the pointer."""
         super().mousePressEvent(event)
+        self.touched = event.position()
         if event.button() == Qt.MouseButton.MiddleButton and self.zoom == 1.0:
             self.hold_lens(event.position())
         if event.button() != Qt.MouseButton.LeftButton:
@@ -254,6 +300,7 @@ class BreakerView(PictureView):
             self._fixed = shape.part if shape is not None else ""
             return
         self._drag = self._start_drag(hand, event.position())
+        self._was_free = not self._model.state.held
         self.take(self._drag.hand)
         self._model.stop()
         self._model.grip(self._drag.hand == "rotor")
@@ -275,7 +322,9 @@ class BreakerView(PictureView):
                 )
         if self._lens is not None:
             self.hold_lens(event.position())
-        if drag is None:
+        if drag is not None:
+            self.touched = event.position()
+        else:
             if not event.buttons():
                 self._hover(event.position())
             return
@@ -308,16 +357,21 @@ class BreakerView(PictureView):
         if event.button() == Qt.MouseButton.LeftButton and self._still is not None:
             self._point_at(self._still)
         if event.button() == Qt.MouseButton.LeftButton and self._drag is not None:
-            self._drag, self._snapped = None, ""
+            turned, self._drag, self._snapped = self._drag, None, ""
             self._model.grip(False)
+            engaged = self._model.state.engaged
+            driven = engaged is not None and engaged.mounted
+            if self.lets_go and turned.hand == "rotor" and self._was_free and self._model.state.held and not driven:
+                self._model.send(do.LetGo())  # a hand that did not hold it before does not hold it after
             self.viewport().update()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Arrows turn the part in hand, Home puts it back; 1, 2, 3 take rotor, backplate, contact screw; Space holds
-        or lets go; L holds the lens."""
+        """Arrows turn the part in hand, Home puts it back; 1, 2, 3 or R, B, S take rotor, backplate, contact screw;
+        Space holds or lets go; L holds the lens."""
         steps = {Qt.Key.Key_Up: 1.0, Qt.Key.Key_Right: 1.0, Qt.Key.Key_Down: -1.0, Qt.Key.Key_Left: -1.0,
                  Qt.Key.Key_PageUp: 10.0, Qt.Key.Key_PageDown: -10.0}  # fmt: skip
-        hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw"}
+        hands = {Qt.Key.Key_1: "rotor", Qt.Key.Key_2: "plate", Qt.Key.Key_3: "screw",
+                 Qt.Key.Key_R: "rotor", Qt.Key.Key_B: "plate", Qt.Key.Key_S: "screw"}  # fmt: skip
         key = Qt.Key(event.key())
         if key in steps:
             self.turn(steps[key] * step_factor(event.modifiers()))
@@ -340,6 +394,7 @@ class BreakerView(PictureView):
 
     def turn(self, steps: float) -> None:
         """Turn the part in hand by a number of its steps."""
+        self.touched = None
         self._model.stop()
         value = value_of(self._model.state, self._hand) + steps * STEPS[self._hand]
         self._model.send(turning(self._hand, value))

@@ -126,6 +126,10 @@ class ScenePainter:
         if scene.assumed:
             words.across(scene.assumed, size)
 
+    def over(self, painter: QPainter, scene: Scene, size: QSizeF, font: QFont, frame: Frame) -> None:
+        """Paint what moves of a scene over what is there already: groups and words, and nothing kept."""
+        self._paint_layer(painter, SceneWords(painter, font, self.colour, size), scene, "moving", frame)
+
     def lens(
         self,
         painter: QPainter,

@@ -16,7 +16,7 @@ from magview.ui.kit.look import Look
 from magview.ui.pictures.picture_view import step_factor
 from magview.ui.practice.model import PracticeModel
 
-TABS = {"tray": marked("&2 Tray"), "work": marked("&3 Work"), "notebook": marked("&4 Notebook")}
+TABS = {"work": marked("&2 Work"), "papers": marked("&3 Data sheet")}
 """Names of the tabs beside the pictures, but for the first."""
 
 
@@ -161,7 +161,7 @@ class Reserved(QLabel):
         self._reserve()
 
     def _reserve(self) -> None:
-        self.setMinimumHeight(self._lines * self.fontMetrics().lineSpacing())
+        self.setMinimumHeight(max(self._lines * self.fontMetrics().lineSpacing(), self.fontMetrics().height()))
 
     def changeEvent(self, event: QEvent) -> None:
         """Type of another size needs other room."""

@@ -7,10 +7,12 @@ from collections.abc import Callable
 from PySide6.QtCore import QElapsedTimer, QObject, Signal
 
 from magview.bench.actions import Action
+from magview.bench.easing import Eased
 from magview.bench.state import BenchState
 from magview.practice.actions import Act, TurnPropeller, TurnToReading, TurnUntil, from_bench
 from magview.practice.attempt import Session
 from magview.practice.state import Practice
+from magview.practice.turning import eased
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.ui.kit.pictured import Pictured
@@ -78,6 +80,15 @@ class PracticeModel(Pictured):
         self.changed.emit(self.practice.bench, old.bench)
         self.acted.emit(act, self.practice, old)
         return True
+
+    def ease(self, part: Eased, forward: bool) -> bool:
+        """Turn backplate or contact screw slowly until the lamp changes, or to its end."""
+        try:
+            act = eased(self.practice, part, forward)
+        except SpecError as error:
+            self.refused.emit(str(error))
+            return False
+        return self.do(act)
 
     def _do(self, act: Act, gesture: object) -> None:
         raise NotImplementedError

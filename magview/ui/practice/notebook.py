@@ -7,7 +7,7 @@ from typing import get_args
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QFormLayout,
-    QGroupBox,
+    QHBoxLayout,
     QLabel,
     QLineEdit,
     QListWidget,
@@ -19,11 +19,13 @@ from magview.practice import actions as do
 from magview.practice.exercise_parts import LeadFault
 from magview.practice.screen_words import seen
 from magview.practice.state import Practice
+from magview.practice.tried import FEELS, UNITS, Try
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 from magview.spec.parse import late_or_early, parse_btdc_deg, parse_disc_deg, parse_length_mm, parse_sided
 from magview.ui.kit.inputs import QuantitySpin, QuietCombo
 from magview.ui.kit.look import Look
+from magview.ui.kit.style import tint
 from magview.ui.practice.controls import PracticePanel
 from magview.ui.practice.model import PracticeModel
 
@@ -94,15 +96,21 @@ class NotebookPanel(PracticePanel):
 
     def __init__(self, model: PracticeModel, look: Look) -> None:
         super().__init__(model, look)
+        self._rows: tuple[str, ...] = ()
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(8, 4, 8, 4)
-        box = QGroupBox(tr("Write down"))
-        form = QFormLayout(box)
+        layout.setContentsMargins(4, 2, 4, 2)
+        self.title = QLabel(tr("Notebook"))
+        layout.addWidget(self.title)
+        form = QFormLayout()
+        form.setVerticalSpacing(3)
+        layout.addLayout(form)  # before any row is shown: until then a field would be a window of its own
         self.kind, self.side, self.lead = QuietCombo(), QuietCombo(), QuietCombo()
         engine = model.practice.bench.engaged is not None
         for kind, words in _KINDS.items():
             if engine or kind not in ("firing", "disc-zero"):
                 self.kind.addItem(tr(words), kind)
+        self.kind.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.kind.setMinimumContentsLength(16)
         for side in model.practice.sides:
             self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
         for fault in get_args(LeadFault):
@@ -119,33 +127,52 @@ class NotebookPanel(PracticePanel):
         self.unread = QLabel()
         self.unread.setWordWrap(True)
         self.unread.setAccessibleName(tr("What is wrong with the entry"))
-        self.write = QPushButton(tr("Writ&e it down"))
+        self.write = QPushButton(tr("Writ&e"))
         self.write.setAutoDefault(False)
         self.write.clicked.connect(self._write)
-        form.addRow(tr("Wha&t"), self.kind)
+        what = QHBoxLayout()
+        what.addWidget(self.kind, 1)
+        of_lobe = QLabel(tr("lo&be"))
+        of_lobe.setBuddy(self.lobe)
+        what.addWidget(of_lobe)
+        what.addWidget(self.lobe)
+        which = QLabel(tr("Wha&t"))
+        which.setBuddy(self.kind)
+        form.addRow(which, what)
         form.addRow(tr("Ma&gneto"), self.side)
-        form.addRow(tr("Lo&be"), self.lobe)
-        form.addRow(tr("&Reading"), self.value)
-        form.addRow(tr("&Finding"), self.lead)
+        told = QHBoxLayout()
+        told.addWidget(self.value, 1)
+        told.addWidget(self.lead, 1)
+        told.addWidget(self.write)
+        beside = QLabel(tr("Wo&rds"))
+        beside.setBuddy(self.value)
+        form.addRow(beside, told)
         form.addRow(self.says)
-        form.addRow(self.write)
         form.addRow(self.unread)
         form.setRowVisible(self.side, len(model.practice.sides) > 1)
         form.setRowVisible(self.unread, False)
         self._form = form
-        layout.addWidget(box)
         self.lines = QListWidget()
         self.lines.setAccessibleName(tr("Notebook"))
         self.lines.setWordWrap(True)
-        self.lines.setMinimumHeight(8 * self.fontMetrics().height())
+        self.lines.setMinimumHeight(5 * self.fontMetrics().height())
         self.lines.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         layout.addWidget(self.lines, 1)
         self.kind.currentIndexChanged.connect(self._kind_chosen)
         self._kind_chosen(0)
         self.show_practice(model.practice)
 
+    def show_rows(self, rows: tuple[tuple[Try, ...], ...]) -> None:
+        """Show what was tried at places that the rotor has left since."""
+        self._rows = tuple(
+            tr("Tried: {row}", row="; ".join(f"{t.words} {UNITS[t.kind]} {tr(FEELS[t.feel])}" for t in row))
+            for row in rows
+        )
+        self.show_practice(self.model.practice)
+
     def show_practice(self, practice: Practice) -> None:
         """Show a room."""
+        tint(self.title, self.look.theme.text, bold=True)
         written = list(seen(practice).notebook)
         if len(practice.sides) > 1:
             sides = [note.side for note in practice.notebook]
@@ -153,9 +180,10 @@ class NotebookPanel(PracticePanel):
                 tr("Left: {line}", line=line) if side == "left" else tr("Right: {line}", line=line)
                 for side, line in zip(sides, written, strict=True)
             ]
-        if self.lines.count() != len(written):
+        lines = [*self._rows, *written]
+        if lines != [self.lines.item(i).text() for i in range(self.lines.count())]:
             self.lines.clear()
-            self.lines.addItems(written)
+            self.lines.addItems(lines)
             self.lines.scrollToBottom()
         if practice.side != self.side.currentData() and not self.value.isModified():
             self.side.setCurrentIndex(self.side.findData(practice.side))
@@ -163,8 +191,8 @@ class NotebookPanel(PracticePanel):
     def _kind_chosen(self, index: int) -> None:
         kind = self.kind.currentData()
         self.lobe.setEnabled(kind == "gap")  # its row stays, so that nothing moves under the hand
-        self._form.setRowVisible(self.lead, kind == "lead")
-        self._form.setRowVisible(self.value, kind != "lead")
+        self.lead.setVisible(kind == "lead")
+        self.value.setVisible(kind != "lead")
         self.value.setEnabled(kind != "running-in")
         self.value.setPlaceholderText(tr(_HINTS[kind]) if kind in _HINTS else "")
         self._tell_sign()

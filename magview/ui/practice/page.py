@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QFontInfo, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
     QMenu,
     QPushButton,
@@ -18,33 +19,45 @@ from PySide6.QtWidgets import (
 
 from magview import __version__
 from magview.bench.autosave import Keeper
-from magview.practice.actions import Act, Care, HandIn, Renew
+from magview.bench.lead_words import WORK_OFF_THE_ENGINE
+from magview.bench.tray import NUMBERS, Item, RightHand, Thing
+from magview.practice.actions import Act, Care, HandIn, Renew, Sight
 from magview.practice.attempt import Attempt, write_attempt
 from magview.practice.debrief import debrief
 from magview.practice.report import debrief_csv, debrief_text
+from magview.practice.screen_words import live_words
 from magview.practice.state import Practice
+from magview.practice.tray import blades_of, putting, taking_back, things
 from magview.practice.words import act_words
 from magview.spec.base import SpecError
 from magview.spec.files import write_text
 from magview.spec.formats import ENDING, file_filter
-from magview.spec.language import tr
+from magview.spec.language import number, tr
 from magview.ui.kit.asking import ACCEPT, DESTROY, REJECT, ask, ask_picture, ask_save, refuse
+from magview.ui.kit.callout import Callout
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import TallPanel
 from magview.ui.kit.place import Page
+from magview.ui.kit.strip import Foot, Strip
+from magview.ui.pictures.hand_callout import HandCallout
 from magview.ui.pictures.picture_view import PictureView
+from magview.ui.pictures.right_hand import RightHandOverPicture
+from magview.ui.pictures.tray import Tray
 from magview.ui.practice.controls import TABS, PracticePanel
 from magview.ui.practice.debrief_view import DebriefView
+from magview.ui.practice.hands import HandsPanel
 from magview.ui.practice.menus import PracticeMenus, help_words
 from magview.ui.practice.model import AttemptModel, PracticeModel
 from magview.ui.practice.notebook import NotebookPanel
 from magview.ui.practice.pictures import Pictures
-from magview.ui.practice.sight import SightBox, TurningBox
-from magview.ui.practice.task import TaskPanel
-from magview.ui.practice.tray import TrayPanel
+from magview.ui.practice.sight import CAUTION
+from magview.ui.practice.task import PapersPanel, TaskPanel
+from magview.ui.practice.tried import TriedPanel
 from magview.ui.practice.work import WorkPanel
 
 _KEEP_MS = 1000
+_PAGE_EM = 31.0
+"""Width of the page beside the pictures."""
 _ROOMY = 600
 """From this height on [px] words keep the room of the longest they may be."""
 
@@ -94,49 +107,142 @@ class PracticePage(Page):
         self.pictures = Pictures(model, practice, look, inside=teaches, engine=False)
         # The mechanism needs the room that names would take; a lesson needs the names.
         self.pictures.breaker.set_names(teaches)
-        self.sight, self.turning = SightBox(model, look), TurningBox(model, look)
-        self.tray, self.work, self.notebook = (
-            TrayPanel(model, look), WorkPanel(model, look), NotebookPanel(model, look)
-        )  # fmt: skip
+        self.hands, self.sight = HandsPanel(model, look), TriedPanel(model, look)
+        self.work, self.notebook = WorkPanel(model, look), NotebookPanel(model, look)
+        self.papers = PapersPanel(model, look)
+        kinds = practice.exercise.tray.blades
+        self.tray = Tray(self.items(), kinds, look, {kind: blades_of(kind) for kind in kinds})
+        self.right_hand = RightHandOverPicture(self.tray, self.pictures.breaker, model, self, look)
+        self.right_hand.changed.connect(self._show_right_hand)
+        self.pictures.eye.looked.connect(self._looked)
+        self.refusal = HandCallout(self.pictures.breaker, model, look)
+        self.tray_refusal = Callout(self.tray, model)
         self.strip = self.build_strip()
+        self.live = Strip(look)
+        room = self.live.sizePolicy()
+        room.setRetainSizeWhenHidden(True)  # nothing moves when something becomes live
+        self.live.setSizePolicy(room)
+        self._build_side()
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(0)
+        column.addWidget(self.pictures, 1)
+        column.addWidget(self.tray)
+        self.split = QSplitter(Qt.Orientation.Horizontal)
+        self.split.addWidget(left)
+        self.split.addWidget(self._side)
+        for i, stretch in enumerate((1, 0)):
+            self.split.setStretchFactor(i, stretch)
+            self.split.setCollapsible(i, False)
+        room_widget = QWidget()
+        whole = QVBoxLayout(room_widget)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(2)
+        on_engine = practice.bench.engaged is not None
+        for above in (self.strip, self.live if on_engine else None):
+            if above is not None:
+                whole.addWidget(above)
+        whole.addWidget(self.split, 1)
+        self.foot = Foot(look, tr(CAUTION if on_engine else WORK_OFF_THE_ENGINE))
+        self.foot.setContentsMargins(8, 4, 8, 2)
+        whole.addWidget(self.foot)
+        self.fill(room_widget)
+        self._show_live(practice)
+        self._make_keys()
+
+    def _build_side(self) -> None:
+        """Hands and sights, which are always there; below them the task with the notebook, the work, the papers."""
         title, first = self.first_panel()
-        self.panels: tuple[PracticePanel, ...] = (first, self.tray, self.work, self.notebook)
+        self.panels: tuple[PracticePanel, ...] = (first, self.work, self.papers)
         self.tabs = QTabWidget()
         self.tabs.setDocumentMode(True)
-        titles = (title, *(tr(words) for words in TABS.values()))
-        for panel, words in zip(self.panels, titles, strict=True):
+        together = TaskAndNotebook(first, self.notebook)
+        shown: tuple[QWidget, ...] = (together, self.work, self.papers)
+        for panel, words in zip(shown, (title, *(tr(words) for words in TABS.values())), strict=True):
             pane = TallPanel(lambda panel=panel: panel)  # type: ignore[misc]
             pane.panel()
             self.tabs.addTab(pane, words)
         self.hand_in = QPushButton(tr("Hand &in…"))
         self.hand_in.setAutoDefault(False)
+        self.hand_in.setToolTip(tr("Ctrl+Return"))
         self.hand_in.clicked.connect(self.ask_hand_in)
-        if teaches:
+        if self.model.teaches:
             self.hand_in.hide()
-        side = QWidget()
+        side = self._side = QWidget()
         column = QVBoxLayout(side)
         column.setContentsMargins(4, 4, 4, 4)
         column.setSpacing(4)
-        column.addWidget(self.sight)
-        # On a low screen the turning box scrolls: nothing in it is squeezed until it cannot be read.
-        column.addWidget(TallPanel(lambda: self.turning))
+        # On a low screen both scroll: nothing in them is squeezed until it cannot be read.
+        both = _Together(self.hands, self.sight)
+        column.addWidget(TallPanel(lambda: both))
         column.addWidget(self.tabs, 1000)
         column.addStretch(1)  # takes the room where the tabs are away
         column.addWidget(self.hand_in)
-        self._side = side
-        self.split = QSplitter(Qt.Orientation.Horizontal)
-        self.split.addWidget(self.pictures)
-        self.split.addWidget(side)
-        for i, stretch in enumerate((1, 0)):
-            self.split.setStretchFactor(i, stretch)
-            self.split.setCollapsible(i, False)
-        room = QWidget()
-        whole = QVBoxLayout(room)
-        whole.setContentsMargins(0, 0, 0, 0)
-        if self.strip is not None:
-            whole.addWidget(self.strip)
-        whole.addWidget(self.split, 1)
-        self.fill(room)
+
+    def _make_keys(self) -> None:
+        """Numbers take things, N writes, H gives a hint, Ctrl+Return hands in, Esc empties the right hand."""
+
+        def key(keys: str, act: Callable[[], object]) -> QShortcut:
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(act)
+            return shortcut
+
+        self._keys = [key(str(n), partial(self.right_hand.press, n)) for n in NUMBERS.values()]
+        self._keys.append(key("N", self._write))
+        self._escape = key("Esc", self.right_hand.put_away)
+        if not self.model.teaches:
+            self._keys += [key("H", self._hint), key("Ctrl+Return", self.ask_hand_in)]
+        self._show_right_hand()
+
+    def _write(self) -> None:
+        self.tabs.setCurrentIndex(0)
+        self.notebook.value.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def _hint(self) -> None:
+        self.tabs.setCurrentIndex(0)
+        self.task.hint.click()
+
+    # -------------------------------------------------------------- the right hand
+
+    def items(self) -> Sequence[Item]:
+        """Return the things on the tray now."""
+        return things(self.model.practice)
+
+    def put(self, hand: RightHand, spot: str, kind: str) -> bool:
+        """Put what is in hand at a place."""
+        try:
+            act = putting(self.model.practice, hand, spot, kind)
+        except SpecError as error:
+            self.model.refused.emit(str(error))
+            return False
+        return self.model.do(act)
+
+    def take_back(self, thing: Thing) -> bool:
+        """Put a thing back on the tray."""
+        return self.model.do(taking_back(thing))
+
+    def choose(self, thing: Thing) -> bool:
+        """The disc is turned where it is, by the left hand."""
+        return thing is Thing.DISC and self.hands.take("disc")
+
+    def _show_right_hand(self) -> None:
+        hand = self.right_hand.hand if hasattr(self, "right_hand") else RightHand()
+        words = self.right_hand.words() if hand.thing is not None else ""
+        self.hands.show_right(words)
+        self.sight.show_blades(hand.blades if hand.thing is Thing.BLADES else (), self.tray.kind)
+        self.pictures.held_blades = " + ".join(number(b) for b in hand.blades) if hand.thing is Thing.BLADES else ""
+        self.pictures.breaker.viewport().update()
+        if hasattr(self, "_escape"):
+            self._escape.setEnabled(hand.thing is not None)
+
+    def _looked(self, eye_deg: float) -> None:
+        self.model.do(Sight(eye_deg))
+
+    def _show_live(self, practice: Practice) -> None:
+        words = live_words(practice)
+        self.live.show_causes((words,) if words else ())
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew: the controls take what they need, the pictures the rest."""
@@ -158,7 +264,7 @@ class PracticePage(Page):
             return
         self.sight.keep_room(self.height() >= _ROOMY)
         self.keep_room(self.height() >= _ROOMY)
-        needed = self._side.minimumSizeHint().width()
+        needed = max(self._side.minimumSizeHint().width(), round(_PAGE_EM * QFontInfo(self.font()).pixelSize()))
         self.split.setSizes([max(0, self.split.width() - needed), needed])
 
     def keep_room(self, roomy: bool) -> None:
@@ -171,6 +277,8 @@ class PracticePage(Page):
         if isinstance(act, Care | Renew) and new.said is None:  # no picture shows it, and nothing answered
             self.say(act_words(act, old, new) + ".")
         self.pictures.show_practice(new)
+        self._show_live(new)
+        self.notebook.show_rows(self.sight.tried.before)
         if self._keeper is not None and not self._keep_soon.isActive():
             self._keep_soon.start()
         if new.handed_in:
@@ -334,3 +442,24 @@ class PracticePage(Page):
         if self.debrief is None and projecting == self.tabs.isVisibleTo(self):
             self.tabs.setVisible(not projecting)
             self._share()
+
+
+class _Together(QWidget):
+    """Two panels one under the other."""
+
+    def __init__(self, upper: PracticePanel, lower: PracticePanel) -> None:
+        super().__init__()
+        self._parts = (upper, lower)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(upper)
+        column.addWidget(lower, 1)
+
+    def halt(self) -> None:
+        """Nothing runs here."""
+        for part in self._parts:
+            part.halt()
+
+
+class TaskAndNotebook(_Together):
+    """The task, and the notebook under it."""

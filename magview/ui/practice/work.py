@@ -1,4 +1,4 @@
-"""Work with spanner and screwdriver: screws, switch lead, engine, coupling."""
+"""Work that needs no thing of the tray: contacts cared for, switch lead, making safe, engine, coupling."""
 
 from __future__ import annotations
 
@@ -6,17 +6,14 @@ from collections.abc import Callable
 from functools import partial
 from typing import Literal
 
-from PySide6.QtWidgets import QAbstractButton, QGridLayout, QGroupBox, QHBoxLayout, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import QAbstractButton, QGridLayout, QGroupBox, QPushButton, QVBoxLayout
 
 from magview.bench.actions import (
-    FitJumper,
     PaintMarks,
     PullPlug,
     SlipPaper,
     SwitchIgnition,
     SwitchOther,
-    TightenClamps,
-    TightenLock,
 )
 from magview.bench.lead_words import tab_words
 from magview.bench.state import other_circuit
@@ -25,7 +22,7 @@ from magview.practice.screen_words import seen
 from magview.practice.state import Practice, SafeThing
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
-from magview.ui.practice.controls import ByRow, PracticePanel, wrapped
+from magview.ui.practice.controls import PracticePanel, wrapped
 from magview.ui.practice.model import PracticeModel
 
 
@@ -51,18 +48,8 @@ class WorkPanel(PracticePanel):
         box = QGroupBox(tr("Contacts"))
         column = QVBoxLayout(box)
         column.setSpacing(3)
-        checks = QHBoxLayout()
-        self.lock = self.check(tr("Loc&k screw tight"), TightenLock, lambda p: p.bench.lock_tight)
-        self.clamps = self.check(tr("C&lamp screws tight"), TightenClamps, lambda p: p.bench.clamps_tight)
-        checks.addWidget(self.lock)
-        checks.addWidget(self.clamps)
-        checks.addStretch(1)
-        column.addLayout(checks)
-        self.screw = ByRow(tr("Contact &screw"), 2.0, 360.0, (tr("wider"), tr("closer")), self._turn_screw)
-        self.plate = ByRow(tr("&Backplate"), 0.5, 30.0, (tr("◀ against"), tr("with ▶")), self._turn_plate)
-        self.turned = wrapped()
-        column.addWidget(self.screw)
-        column.addWidget(self.plate)
+        self.screws, self.turned = wrapped(), wrapped()
+        column.addWidget(self.screws)
         column.addWidget(self.turned)
         grid = QGridLayout()
         grid.setVerticalSpacing(3)
@@ -72,7 +59,11 @@ class WorkPanel(PracticePanel):
         self.fit_new = self.button(tr("Fit a new pair"), do.RenewContacts)
         self.felt = self.button(tr("Thumbnail to the felt"), do.PressFelt)
         self.oil = self.button(tr("A drop of oil to the felt"), lambda: do.OilFelt(1))
-        for i, button in enumerate((self.inspect, self.leave, self.dress, self.fit_new, self.felt, self.oil)):
+        buttons: list[QAbstractButton] = [self.inspect, self.leave, self.dress, self.fit_new, self.felt, self.oil]
+        if self.model.practice.exercise.tray.lamp_kind == "plain" and self.model.practice.exercise.tray.lamp:
+            self.coil = self.check(tr("Coil taken off the contacts"), do.TakeCoilOff, lambda p: p.seat.coil_off)
+            buttons.append(self.coil)
+        for i, button in enumerate(buttons):
             grid.addWidget(button, i // 2, i % 2)
         column.addLayout(grid)
         return box
@@ -83,7 +74,6 @@ class WorkPanel(PracticePanel):
         grid.setVerticalSpacing(3)
         self.switch = self.check(tr("Ignition switch &on"), SwitchIgnition, lambda p: p.bench.lead.switch_on)
         self.plug = self.check(tr("Plu&g pulled out"), PullPlug, lambda p: not p.bench.lead.plug_in)
-        self.jumper = self.check(tr("&Jumper on the terminal"), FitJumper, lambda p: p.bench.lead.jumper)
         self.paper = self.check(tr("Paper under the grounding tab"), SlipPaper, lambda p: p.bench.lead.paper)
         self.other = self.check(tr("Other magneto's switch on"), SwitchOther, lambda p: p.bench.lead.other_on)
         self.renew = {
@@ -95,7 +85,7 @@ class WorkPanel(PracticePanel):
         }
         tab = self.model.practice.bench.magneto.grounding_tab is True
         two = other_circuit(self.model.practice.bench) is not None
-        shown: list[QAbstractButton] = [self.switch, self.plug, self.jumper, *[self.paper] * tab, *[self.other] * two]
+        shown: list[QAbstractButton] = [self.switch, self.plug, *[self.paper] * tab, *[self.other] * two]
         shown += [button for part, button in self.renew.items() if {"tab": tab, "places": two}.get(part, True)]
         for i, widget in enumerate(shown):
             grid.addWidget(widget, i // 2, i % 2)
@@ -123,6 +113,8 @@ class WorkPanel(PracticePanel):
         self.by_marks = self.button(tr("Refit by its marks"), lambda: do.Refit(by_marks=True))
         self.as_stands = self.button(tr("Refit as the rotor stands"), lambda: do.Refit(by_marks=False))
         self.stay = self.button(tr("Leave the chocks in"), lambda: do.LeaveAsIs("chocks"))
+        n = self.model.practice.timing_cylinder
+        self.thumb = self.button(tr("Thum&b over the plug hole of No. {n}", n=n), do.FeelCompression)
         self.plug_leads = self.check(tr("Leads on their plugs"), do.PlugLeads, lambda p: not p.leads_hang)
         order = (
             *self.safe.values(), self.chocks, self.stay, self.plugs, self.plug_leads, self.nuts, self.pin,
@@ -131,7 +123,8 @@ class WorkPanel(PracticePanel):
         for i, widget in enumerate(order):
             grid.addWidget(widget, i // 2, i % 2)
         grid.addWidget(self.as_stands, 6, 0, 1, 2)
-        grid.addWidget(self.engine, 7, 0, 1, 2)
+        grid.addWidget(self.thumb, 7, 0, 1, 2)
+        grid.addWidget(self.engine, 8, 0, 1, 2)
         return box
 
     def _build_coupling(self) -> QGroupBox:
@@ -157,17 +150,10 @@ class WorkPanel(PracticePanel):
         """Show a room."""
         super().show_practice(practice)
         now = seen(practice)
+        self.screws.setText(f"{now.screws[:1].upper()}{now.screws[1:]}.")
         self.turned.setText(tr("Screw {screw}; plate {plate}.", screw=now.screw, plate=now.plate))
         self.engine.setText(f"{now.engine[:1].upper()}{now.engine[1:]}.")
         self.teeth.setText(f"{now.teeth[:1].upper()}{now.teeth[1:]}.")
-
-    def _turn_screw(self, by_deg: float) -> None:
-        with self.model.asked_by(self.screw):
-            self.model.do(do.TurnScrew(by_deg))
-
-    def _turn_plate(self, by_deg: float) -> None:
-        with self.model.asked_by(self.plate):
-            self.model.do(do.TurnPlate(by_deg))
 
 
 def _seen_to(what: SafeThing) -> Callable[[Practice], bool]:

@@ -251,7 +251,9 @@ def test_no_letter_stands_for_two_things_in_the_debrief(looked_back):
 def test_colours_reach_every_part(window):
     for theme in (DARK, HIGH_CONTRAST, LIGHT):
         window.look.theme = theme
-        assert all(panel.look.theme is theme for panel in (*window.panels, window.sight, window.turning))
+        assert all(
+            panel.look.theme is theme for panel in (*window.panels, window.sight, window.hands, window.notebook)
+        )
 
 
 def test_everything_has_a_name_and_can_be_reached_by_key(window):

@@ -5,19 +5,24 @@ from __future__ import annotations
 from functools import partial
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from magview.bench import actions as bench
+from magview.bench.easing import STEPS_DEG
+from magview.bench.tray import NUMBERS, RightHand, Thing
+from magview.drawing.things import Laid, laid_scene
 from magview.practice import actions as do
+from magview.practice.apply import apply
+from magview.practice.instruments import light
 from magview.practice.library import find_exercise
 from magview.practice.screen_words import seen
 from magview.practice.state import SAFE_THINGS
-from magview.practice.words import act_words
+from magview.practice.tried import follows
 from magview.ui.kit.look import PROJECTED
 from tests.counts import sampled
-from tests.hands import click, last_act, show
+from tests.hands import click, drag, last_act, move_mouse, send_mouse, show
 
 ALL = "both-everything-wrong"
 
@@ -32,20 +37,18 @@ def window(open_practice):
 # ---------------------------------------------------------------------- widget → act, state → widget
 
 
-def tray_boxes(w):
+def boxes(w):
     return [
-        (w.tray, w.tray.edge, do.LayStraightedge), (w.tray, w.tray.lamp, do.ConnectLamp),
-        (w.work, w.work.lock, bench.TightenLock), (w.work, w.work.clamps, bench.TightenClamps),
         (w.work, w.work.switch, bench.SwitchIgnition), (w.work, w.work.plug, bench.PullPlug),
         (w.work, w.work.paper, bench.SlipPaper), (w.work, w.work.chocks, do.Chock),
         (w.work, w.work.plugs, do.SparkPlugs), (w.work, w.work.nuts, do.Nuts), (w.work, w.work.pin, do.Pin),
-        (w.work, w.work.jumper, bench.FitJumper), (w.work, w.work.other, bench.SwitchOther),
+        (w.work, w.work.other, bench.SwitchOther),
         *((w.work, w.work.safe[thing], partial(do.MakeSafe, thing)) for thing in SAFE_THINGS),
     ]  # fmt: skip
 
 
 def test_a_box_does_its_act_both_ways_and_follows_the_room(window):
-    for panel, box, kind in tray_boxes(window):
+    for panel, box, kind in boxes(window):
         show(window, panel)
         before = box.isChecked()
         click(box)
@@ -54,17 +57,99 @@ def test_a_box_does_its_act_both_ways_and_follows_the_room(window):
         assert box.isChecked() is before, "what was done elsewhere is shown"
 
 
+def in_focus():
+    """Where keys go: the window itself where no widget has them."""
+    return QApplication.focusWidget() or QApplication.activeWindow()
+
+
+def key(digit: int) -> None:
+    QTest.keyClick(in_focus(), str(digit))
+
+
+def enter() -> None:
+    QTest.keyClick(in_focus(), Qt.Key.Key_Return)
+
+
+@pytest.mark.parametrize(
+    ("thing", "kind"),
+    [(Thing.STRAIGHTEDGE, do.LayStraightedge), (Thing.LAMP, do.ConnectLamp), (Thing.JUMPER, bench.FitJumper)],
+)
+def test_a_thing_is_dragged_on_or_put_by_its_keys_and_comes_back_by_a_click(window, thing, kind):
+    card = window.tray.things[thing]
+    drag(card, lambda: window.right_hand.spots[0])
+    assert last_act(window) == kind(True)
+    assert "magneto" in card.item.on
+    click(card)
+    assert last_act(window) == kind(False)
+    assert card.item.on == ""
+    window.pictures.breaker.setFocus()
+    key(NUMBERS[thing])
+    assert window.hands.right.holds.text() == card.item.name.lower()
+    enter()
+    assert last_act(window) == kind(True)
+    assert window.hands.right.holds.text() == "nothing"
+
+
+def test_what_is_let_go_over_the_tray_lies_there_again(window):
+    tray, before = window.tray, len(window.attempt.events)
+    drag(tray.things[Thing.LAMP], lambda: tray.things[Thing.METER])
+    assert window.right_hand.hand == RightHand()
+    key(2)
+    QTest.keyClick(in_focus(), Qt.Key.Key_Escape)
+    assert window.right_hand.hand == RightHand()
+    assert window.right_hand.spots == []
+    assert len(window.attempt.events) == before
+
+
 def test_the_stop_goes_in_and_out_once_the_plugs_are_out(window):
-    show(window, window.tray)
-    click(window.tray.stop)
-    assert not window.tray.stop.isChecked(), "refused, the box goes back"
+    window.pictures.breaker.setFocus()
+    key(7)
+    enter()
+    assert not window.model.practice.stop_fitted
     assert "spark plugs out first" in window.window().statusBar().currentMessage()
+    assert window.refusal.isVisible(), "the sentence stands at the lit place"
     window.model.do(do.SparkPlugs(True))
-    click(window.tray.stop)
-    if not window.tray.stop.isChecked():  # the piston stood too high
+    enter()
+    if not window.model.practice.stop_fitted:  # the piston stood too high
         window.model.do(do.TurnPropeller(150.0))
-        click(window.tray.stop)
-    assert window.model.practice.stop_fitted and window.tray.stop.isChecked()
+        enter()
+    assert window.model.practice.stop_fitted
+    key(7)
+    assert last_act(window) == do.FitStop(False)
+
+
+@pytest.mark.parametrize(
+    ("digit", "place", "act"),
+    [(4, 0, do.MeterLead()), (4, 1, do.MeterTerminal()), (4, 2, do.MeterSwitch()),
+     (6, 0, bench.TightenLock(False)), (6, 1, bench.TightenClamps(False))],
+)  # fmt: skip
+def test_meter_and_screwdriver_are_put_at_one_of_their_places(window, digit, place, act):
+    window.model.do(bench.PullPlug(True))
+    window.pictures.breaker.setFocus()
+    key(digit)
+    for _ in range(place):
+        QTest.keyClick(in_focus(), Qt.Key.Key_Right)
+    enter()
+    assert last_act(window) == act
+    assert window.right_hand.hand.thing is not None, "a tool stays in hand"
+
+
+def test_what_does_not_belong_says_why(open_practice):
+    window = open_practice("gap-wrong")
+    window.pictures.breaker.setFocus()
+    key(8)
+    assert window.tray_refusal.text() == "✗ Crank disc: no engine."
+    assert window.tray_refusal.isVisible()
+    assert window.right_hand.hand == RightHand()
+
+
+def test_every_target_is_large_enough_for_a_hand(open_practice):
+    window = open_practice("gap-wrong", size=(1280, 660))
+    for digit in (1, 2, 3, 6):
+        window.right_hand.press(digit)
+        for widget in (*window.right_hand.spots, *window.tray.leaves.values(), *window.tray.things.values()):
+            assert min(widget.width(), widget.height()) >= 24, widget.accessibleName()
+            assert widget.parentWidget().rect().contains(widget.geometry())
 
 
 def buttons(w):
@@ -73,9 +158,7 @@ def buttons(w):
         (w.work, w.work.renew["lead"], do.Renew("lead")), (w.work, w.work.renew["tab"], do.Renew("tab")),
         (w.work, w.work.renew["insulation"], do.Renew("insulation")),
         (w.work, w.work.renew["switch"], do.Renew("switch")), (w.work, w.work.renew["places"], do.Renew("places")),
-        (w.tray, w.tray.meter_terminal, do.MeterTerminal()), (w.tray, w.tray.meter_switch, do.MeterSwitch()),
-        (w.work, w.work.paint, bench.PaintMarks()), (w.tray, w.tray.square, do.Sight(0.0)),
-        (w.tray, w.tray.meter, do.MeterLead()), (w.tray, w.tray.thumb, do.FeelCompression()),
+        (w.work, w.work.paint, bench.PaintMarks()), (w.work, w.work.thumb, do.FeelCompression()),
         (w.work, w.work.tooth["magneto", 1], do.MoveTooth("magneto", 1)),
         (w.work, w.work.tooth["magneto", -1], do.MoveTooth("magneto", -1)),
         (w.work, w.work.tooth["disc", 1], do.MoveTooth("disc", 1)),
@@ -101,10 +184,10 @@ def test_the_magneto_goes_back_by_its_marks_or_as_its_rotor_stands(window):
     for act in (bench.PaintMarks(), bench.PullPlug(True), do.Nuts(False), do.Remove()):
         assert window.model.do(act)
     show(window, window.work)
-    assert window.turning.box.title() == "Turning the rotor"
+    assert window.hands.part.currentData() == "rotor"
     click(window.work.by_marks)
     assert last_act(window) == do.Refit(by_marks=True) and window.model.practice.mounted
-    assert window.turning.box.title() == "Turning the propeller"
+    assert window.hands.part.currentData() == "propeller"
     window.model.do(do.Remove())
     click(window.work.as_stands)
     assert last_act(window) == do.Refit(by_marks=False)
@@ -113,90 +196,145 @@ def test_the_magneto_goes_back_by_its_marks_or_as_its_rotor_stands(window):
 @pytest.mark.parametrize(
     ("keys", "part"), [(Qt.KeyboardModifier.NoModifier, 1.0), (Qt.KeyboardModifier.ShiftModifier, 0.1)]
 )
-def test_screws_plate_and_disc_turn_by_so_much(window, monkeypatch, keys, part):
+def test_screws_plate_and_disc_turn_by_steps(window, monkeypatch, keys, part):
     # Offscreen a click does not carry its keys to the application's own record of them.
     monkeypatch.setattr(QApplication, "keyboardModifiers", lambda: keys)
     window.model.do(bench.TightenLock(False))
     window.model.do(bench.TightenClamps(False))
-    work, tray = window.work, window.tray
-    for panel, row, kind, amount in (
-        (work, work.screw, do.TurnScrew, 3.0), (work, work.plate, do.TurnPlate, 0.5),
-        (tray, tray.disc, do.TurnDisc, 2.0),
-    ):  # fmt: skip
-        show(window, panel)
-        row.amount.setFocus()
-        row.amount.selectAll()
-        QTest.keyClicks(row.amount, str(amount))
-        for button, way in ((row.more, 1.0), (row.less, -1.0)):
+    hands = window.hands
+    for name, kind, step in (("screw", do.TurnScrew, 2.0), ("plate", do.TurnPlate, 0.5), ("disc", do.TurnDisc, 1.0)):
+        hands.take(name)
+        hands.how.setCurrentIndex(hands.how.findData(step))
+        for button, way in ((hands.with_, 1.0), (hands.against, -1.0)):
             click(button)
-            assert last_act(window) == kind(pytest.approx(way * amount * part))
-    assert seen(window.model.practice).screw in work.turned.text()
+            assert last_act(window) == kind(pytest.approx(way * step * part))
+    assert seen(window.model.practice).screw in window.work.turned.text()
 
 
-def test_the_eye_goes_where_the_slider_is_put_and_the_slider_where_the_eye_is(window):
-    show(window, window.tray)
-    assert not window.tray.eye.isEnabled()
+@pytest.mark.parametrize("part", ["plate", "screw"])
+def test_plate_and_screw_are_eased_until_the_lamp_changes(open_practice, part):
+    window = open_practice("gap-wrong")
+    for act in (bench.TightenLock(False), bench.TightenClamps(False), do.ConnectLamp(True), do.TurnUntil("lamp")):
+        assert window.model.do(act)
+    hands, before = window.hands, window.sight.lamp_words.text()
+    hands.take(part)
+    hands.how.setCurrentIndex(hands.how.findData("lamp"))
+    # The contacts have just parted or met: one of the two ways takes that back within a few degrees.
+    click(hands.with_)
+    if window.sight.lamp_words.text() == before:
+        click(hands.against)
+    act = last_act(window)
+    assert isinstance(act, do.TurnPlate if part == "plate" else do.TurnScrew)
+    assert window.sight.lamp_words.text() != before
+    was, kind = window.model.session.states[-2], type(act)
+    last = STEPS_DEG[part] * 1.7  # its last step, and what a hand goes on at most
+    short = act.by_deg - (last if act.by_deg > 0 else -last)
+    assert light(apply(was, kind(short))) == light(was), "it stopped where the lamp changed"
+
+
+def test_easing_without_a_lamp_or_with_the_screws_tight_is_refused(open_practice):
+    window = open_practice("gap-wrong")
+    window.model.do(bench.TightenClamps(True))
+    hands = window.hands
+    hands.take("plate")
+    hands.how.setCurrentIndex(hands.how.findData("lamp"))
+    for act, words in ((None, "Clip the lamp"), (do.ConnectLamp(True), "clamp screws")):
+        if act is not None:
+            window.model.do(act)
+        click(hands.with_)
+        assert words in window.window().statusBar().currentMessage()
+
+
+def test_the_eye_is_dragged_along_the_rim_or_moved_by_keys(window):
+    eye = window.pictures.eye
+    assert not eye.isVisible()
     window.model.do(do.LayStraightedge(True))
-    ahead = "ahead with rotation" in window.sight.edge.text()
-    assert window.tray.eye.value() == (1 if ahead else -1) * round(abs(window.model.practice.eye_deg)) != 0
-    window.tray.eye.setFocus()
-    for key, words in ((Qt.Key.Key_Home, "from 40° behind against"), (Qt.Key.Key_End, "from 40° ahead with")):
-        QTest.keyClick(window.tray.eye, key)
-        assert words in window.sight.edge.text()
-        assert words in act_words(last_act(window), window.model.practice, window.model.practice)
-        assert window.tray.eye.value() == (-40 if key == Qt.Key.Key_Home else 40)
-    click(window.tray.square)
-    assert last_act(window) == do.Sight(0.0) and window.tray.eye.value() == 0
+    assert eye.isVisible()
+    assert abs(window.model.practice.eye_deg) == pytest.approx(eye.deg if eye.deg > 0 else -eye.deg)
+    eye.setFocus()
+    QTest.keyClick(eye, Qt.Key.Key_Home)
+    assert last_act(window) == do.Sight(0.0)
+    assert window.sight.eye.text() == "square over the edge"
+    square = eye.pos()
+    for _ in range(2):
+        QTest.keyClick(eye, Qt.Key.Key_Left)
+    assert last_act(window) == do.Sight(10.0)
+    assert "from 10° behind" in window.sight.eye.text()
+    away = eye.pos() - square
+    QTest.mousePress(eye, Qt.MouseButton.LeftButton)
+    move_mouse(eye, eye.rect().center() + away * 3)
+    QTest.mouseRelease(eye, Qt.MouseButton.LeftButton)
+    assert isinstance(last_act(window), do.Sight)
+    assert last_act(window).eye_deg > 10.0
 
 
 def test_blades_are_picked_held_together_and_tried(window):
-    show(window, window.tray)
-    box = window.tray.blades
-    assert not box.try_them.isEnabled()
-    for blade in (12.0, 1.5, 5.0):
-        click(box.blades[blade])
-    assert box.held.text() == "In hand: 1.5 + 5 + 12 thou"
-    assert not box.blades[3.0].isEnabled(), "three are as many as can be held"
-    click(box.try_them)
+    tray, right = window.tray, window.hands.right
+    click(tray.leaves[12.0])
+    assert right.holds.text() == "blade 12 thou"
+    click(tray.leaves[5.0])
+    assert right.holds.text() == "blade 5 thou", "a second blade replaces the first"
+    for blade in (1.5, 12.0, 3.0):
+        QTest.mouseClick(tray.leaves[blade], Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ShiftModifier)
+    assert right.holds.text() == "stack 1.5 + 5 + 12 thou", "three are as many as can be held"
+    enter()
     assert last_act(window) == do.TryBlades((1.5, 5.0, 12.0), "inch")
     assert window.sight.said.text() == seen(window.model.practice).said == "blades: no-go"
-    click(box.put_back)
-    assert box.picked == ()
-    box.sets.setCurrentIndex(1)
-    click(box.blades[0.25])
-    click(box.try_them)
+    assert window.sight.sentence.text() == "1.5 + 5 + 12 thou does not go: the gap is smaller. Try a thinner blade."
+    tray.sets.setCurrentIndex(1)
+    assert right.holds.text() == "nothing"
+    drag(tray.leaves[0.25], lambda: window.right_hand.spots[0])
     assert last_act(window) == do.TryBlades((0.25,), "metric")
 
 
-def test_turning_by_so_much_until_and_to_a_reading(window):
-    turning = window.turning
+def test_what_was_tried_stands_in_a_row_until_the_rotor_turns(open_practice):
+    window = open_practice("gap-wrong")
+    window.model.do(do.TurnUntil("widest"))
+    window.pictures.breaker.setFocus()
+    key(3)
+    felt = set()
+    for way in (Qt.Key.Key_Left, Qt.Key.Key_Left, Qt.Key.Key_Right, Qt.Key.Key_Right, Qt.Key.Key_Right):
+        QTest.keyClick(in_focus(), way)
+        enter()
+        felt.add(last_act(window).blades)
+    cells = window.sight.row.cells
+    assert {cell.blades for cell in cells} == felt
+    assert [sum(cell.blades) for cell in cells] == sorted(sum(cell.blades) for cell in cells)
+    assert follows(window.sight.tried.now) == window.sight.sentence.text()
+    window.model.do(do.TurnRotor(10.0))
+    assert window.sight.sentence.text() == "Nothing tried yet."
+    assert window.notebook.lines.item(0).text().startswith("Tried: ")
+
+
+def test_turning_until_and_to_a_reading(window):
+    hands = window.hands
     window.model.do(do.ConnectLamp(True))
     for name, forward, act in (
-        ("by", True, do.TurnPropeller(5.0)), ("by", False, do.TurnPropeller(-5.0)),
-        ("propeller", True, do.TurnPropeller(5.0)), ("lamp", True, do.TurnUntil("lamp", True)),
-        ("widest", False, do.TurnUntil("widest", False)), ("reading", True, do.TurnToReading(5.0, True)),
+        (5.0, True, do.TurnPropeller(5.0)), (5.0, False, do.TurnPropeller(-5.0)),
+        ("lamp", True, do.TurnUntil("lamp", True)),
+        ("widest", False, do.TurnUntil("widest", False)), ("reading", True, do.TurnToReading(0.0, True)),
     ):  # fmt: skip
-        turning.until.setCurrentIndex(turning.until.findData(name))
-        click(turning.with_ if forward else turning.against)
+        hands.how.setCurrentIndex(hands.how.findData(name))
+        click(hands.with_ if forward else hands.against)
         assert last_act(window) == act
 
 
 def test_the_propeller_turns_only_with_a_hand_on_it(window):
-    click(window.turning.at_propeller)
+    click(window.hands.at_propeller)
     assert not window.model.at_propeller
     before = len(window.attempt.events)
-    click(window.turning.with_)
+    click(window.hands.with_)
     assert len(window.attempt.events) == before
     assert "treat it as live" in window.window().statusBar().currentMessage()
-    click(window.turning.at_propeller)
-    click(window.turning.with_)
+    click(window.hands.at_propeller)
+    click(window.hands.with_)
     assert len(window.attempt.events) == before + 1
 
 
 def test_the_other_magneto_is_gone_to(window):
     first = window.model.practice.side
     other = "right" if first == "left" else "left"
-    sides = window.turning.sides
+    sides = window.hands.sides
     sides.setFocus()
     QTest.keyClick(sides, Qt.Key.Key_Down if other == "right" else Qt.Key.Key_Up)
     assert window.model.practice.side == other
@@ -206,16 +344,15 @@ def test_the_other_magneto_is_gone_to(window):
 
 def test_the_lamp_is_told_by_word_and_shape(open_practice):
     window = open_practice("gap-wrong")
-    assert window.sight.lamp.shows == window.sight.lamp_words.text() == "not connected"
+    assert window.sight.lamp_words.text() == "not connected"
     window.model.do(do.ConnectLamp(True))
-    pictures = set()
+    shows = {}
     for _ in range(2):
         window.model.do(do.TurnUntil("lamp"))
-        assert window.sight.lamp.shows == seen(window.model.practice).lamp
-        pictures.add((window.sight.lamp.shows, window.sight.lamp.grab().toImage().convertToFormat(
-            window.sight.lamp.grab().toImage().Format.Format_Mono).bits().tobytes()))  # fmt: skip
-    assert {shows for shows, _ in pictures} == {"light", "dark"}
-    assert len({bits for _, bits in pictures}) == 2, "in black and white they differ too"
+        shows[window.sight.lamp_words.text()] = window.pictures.breaker.laid().lamp
+    assert shows == {"light": "light", "dark": "dark"}
+    rays = [len(laid_scene(Laid(lamp), (0, 0), (0, 0), (400, 400), 12).groups[0].pieces) for lamp in shows.values()]
+    assert len(set(rays)) == 2, "in black and white they differ too"
 
 
 @pytest.mark.parametrize(
@@ -257,20 +394,30 @@ def test_findings_and_remarks_are_written_in_words(window):
     assert "arm is stiff" in book.lines.item(1).text()
 
 
-def test_a_drag_in_the_picture_is_one_act_of_a_hand(open_practice):
-    from PySide6.QtCore import QEvent, QPointF
-
-    from tests.hands import send_mouse
-
-    window = open_practice("gap-wrong")
+def turn_cam(window, pixels: int) -> None:
     breaker = window.pictures.breaker
-    group, point = breaker.drawing.anchors["rotor"]
-    start = breaker.viewportTransform().map(breaker.scene_of_parts.to_scene(group, point))
+    start = breaker.place_of("cam")
     send_mouse(breaker, QEvent.Type.MouseButtonPress, start)
-    for x in range(2, 40, 2):
+    for x in range(2, pixels, 2):
         send_mouse(breaker, QEvent.Type.MouseMove, start + QPointF(float(x), 0.0))
-    send_mouse(breaker, QEvent.Type.MouseButtonRelease, start + QPointF(38.0, 0.0))
-    assert [type(e.act) for e in window.attempt.events] == [do.TurnRotor]
+    send_mouse(breaker, QEvent.Type.MouseButtonRelease, start + QPointF(float(pixels - 2), 0.0))
+
+
+def test_a_drag_in_the_picture_is_one_act_of_a_hand(open_practice):
+    window = open_practice("gap-wrong")
+    window.model.do(bench.HoldRotor())
+    turn_cam(window, 40)
+    assert [type(e.act) for e in window.attempt.events] == [bench.HoldRotor, do.TurnRotor]
+    assert window.model.state.held
+
+
+def test_letting_go_of_the_mouse_lets_go_of_a_rotor_that_was_not_held(open_practice):
+    window = open_practice("gap-wrong")
+    window.model.do(do.LetGo())
+    turn_cam(window, 40)
+    assert [type(e.act) for e in window.attempt.events] == [do.LetGo, do.TurnRotor, do.LetGo]
+    assert not window.model.state.held
+    assert window.hands.left.holds.text() == "nothing: the rotor is free"
 
 
 def test_hints_come_one_at_a_time(window):
@@ -283,9 +430,10 @@ def test_hints_come_one_at_a_time(window):
 
 def test_what_is_not_on_the_tray_is_not_offered(open_practice):
     window = open_practice("measure-the-gap")
-    shown = {window.turning.until.itemData(i) for i in range(window.turning.until.count())}
-    assert shown == {"by", "widest"}
-    assert not hasattr(window.tray, "lamp") and window.tray.blades is not None
+    how = window.hands.how
+    assert {h for i in range(how.count()) if isinstance(h := how.itemData(i), str)} == {"widest"}
+    assert window.tray.things[Thing.LAMP].item.why_not == "not given here"
+    assert window.tray.leaves
     assert len(window.views()) == 2 and not window.pictures.drive.isVisible()
 
 
@@ -320,16 +468,17 @@ def test_the_projector_is_asked_for_by_its_key(window, qtbot):
 @pytest.mark.parametrize("size", [(1280, 720), (1600, 900)])
 def test_what_the_straightedge_says_moves_nothing_below_it(open_practice, size):
     window = open_practice("opens-early-or-late", size=size)
-    edge, places, wraps = window.sight.edge, set(), set()
+    edge, places, said = window.sight.edge, set(), set()
     window.model.do(do.LayStraightedge(True))
     for eye in (0.0, -27.0, 13.0):
         window.model.do(do.Sight(eye))
         for _ in range(8):
             window.model.do(do.TurnRotor(11.0))
             QApplication.processEvents()
-            places.add(window.turning.mapTo(window, QPoint()).y())
-            wraps.add(edge.fontMetrics().horizontalAdvance(edge.text()) > edge.width())
-    assert len(wraps) == 2, "it says things of one line and of two"
+            places.add(window.tabs.mapTo(window, QPoint()).y())
+            said.add(edge.text())
+            assert edge.fontMetrics().horizontalAdvance(edge.text()) <= edge.width()
+    assert len(said) > 3
     assert len(places) == 1
 
 
@@ -367,17 +516,22 @@ def test_a_reading_typed_where_the_lobe_goes_is_refused_in_a_sentence(open_pract
     assert (last_act(window).lobe, last_act(window).value) == (2, pytest.approx(0.37))
 
 
-def test_in_practice_a_refusal_stands_beside_its_control(open_practice):
+def test_in_practice_a_refusal_stands_at_the_thing(open_practice):
     window = open_practice("opens-early-or-late")
-    work = window.work
-    show(window, work)
-    click(work.screw.more)
-    assert work.callout.isVisible()
-    assert "lock screw is tight" in work.callout.text()
-    assert work.rect().contains(work.callout.geometry())
-    assert not window.tray.callout.isVisible()
-    click(work.lock)
-    assert not work.callout.isVisible()
+    view = window.pictures.breaker
+    at = view.place_of("contact screw")
+    send_mouse(view, QEvent.Type.MouseButtonPress, at + QPointF(8.0, 0.0))
+    send_mouse(view, QEvent.Type.MouseMove, at + QPointF(0.0, 30.0))
+    slip = window.refusal
+    assert slip.isVisible()
+    assert "lock screw is tight" in slip.text()
+    assert view.viewport().rect().contains(slip.geometry())
+    assert slip.height() < 3.6 * slip.fontMetrics().height(), "two lines"
+    send_mouse(view, QEvent.Type.MouseButtonRelease, at)
+    window.right_hand.press(6)
+    enter()
+    assert not window.model.state.lock_tight
+    assert not slip.isVisible()
 
 
 def test_after_the_last_hint_the_keyboard_is_at_the_hints_not_at_handing_in(open_practice):
