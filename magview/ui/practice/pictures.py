@@ -34,7 +34,7 @@ class Pictures(QSplitter):
         self.contact = ContactView(model, self.breaker, look)
         self.drive = DriveView(model, look, numbers=engine)
         self.crank = CrankView(model, look, numbers=engine)
-        for view, least in ((self.breaker, 124), (self.contact, 60), (self.drive, 120), (self.crank, 60)):
+        for view, least in ((self.breaker, 124), (self.contact, 60), (self.drive, 96), (self.crank, 60)):
             view.setMinimumSize(min(least, 120), least)  # there is much beside them, also on a small screen
         self.on_engine = practice.bench.engaged is not None
         lower = QSplitter(Qt.Orientation.Horizontal)
