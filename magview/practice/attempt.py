@@ -60,6 +60,8 @@ class Attempt:
     events: tuple[Event, ...] = ()
     rules: int = RULES
     """`RULES` of the program it was begun with."""
+    truth_known: bool = False
+    """Whether the truth of its code had been shown where it was done: it counts as practice."""
 
     def states(self) -> list[Practice]:
         """Every state of the attempt: as found, and after each event. Raises SpecError where one cannot follow;
@@ -88,7 +90,8 @@ _BySoMuch = do.TurnRotor | do.TurnPropeller | do.TurnPlate | do.TurnScrew | do.T
 class Session:
     """An attempt under way: one way in (`send`), one way out (`subscribe`). There is no undo: hands have none."""
 
-    def __init__(self, exercise: Exercise, seed: int, trainee: str = "") -> None:
+    def __init__(self, exercise: Exercise, seed: int, trainee: str = "", truth_known: bool = False) -> None:
+        self._truth_known = truth_known
         self._states = [begin(exercise, seed)]
         self._events: list[Event] = []
         self._gesture: object = None
@@ -99,7 +102,7 @@ class Session:
     @classmethod
     def resume(cls, attempt: Attempt) -> Session:
         """Go on with an attempt that was kept. Raises SpecError where its events cannot follow one another."""
-        session = cls(attempt.exercise, attempt.seed, attempt.trainee)
+        session = cls(attempt.exercise, attempt.seed, attempt.trainee, attempt.truth_known)
         session._states, session._rules = attempt.states(), attempt.rules
         session._events = list(attempt.events[: len(session._states) - 1])
         return session
@@ -118,7 +121,15 @@ class Session:
     def attempt(self) -> Attempt:
         """The attempt so far, to keep, mark or replay."""
         first = self._states[0]
-        return Attempt(first.exercise, first.seed, self._trainee, __version__, tuple(self._events), self._rules)
+        return Attempt(
+            first.exercise,
+            first.seed,
+            self._trainee,
+            __version__,
+            tuple(self._events),
+            self._rules,
+            self._truth_known,
+        )
 
     def subscribe(self, listener: Listener) -> None:
         """Have `listener(new, old)` called after each act."""
@@ -189,6 +200,7 @@ def dump_attempt(attempt: Attempt) -> str:
         "trainee": attempt.trainee,
         "version": attempt.version,
         "rules": attempt.rules,
+        **({"truth_known": True} if attempt.truth_known else {}),
         "events": [_dump_event(e) for e in attempt.events],
     }
     return json.dumps(data, ensure_ascii=False, allow_nan=False) + "\n"
@@ -233,7 +245,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
             )
         raise SpecError(tr('{source}: format is {found}; it must be "{wanted}"', **places))
     wanted = {"format", "exercise", "seed", "trainee", "version", "events"}
-    for name in sorted(wanted ^ (set(data) - {"rules"})):
+    for name in sorted(wanted ^ (set(data) - {"rules", "truth_known"})):
         words = (
             marked("{source}: {name} is missing")
             if name in wanted
@@ -261,6 +273,11 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
                 most=RULES,
             )
         )
+    known = data.get("truth_known", False)
+    if not isinstance(known, bool):
+        raise SpecError(
+            tr("{source}: truth_known is {found}; it must be true or false", source=source, found=_show(known))
+        )
     events = data["events"]
     if not isinstance(events, tuple) or len(events) > MAX_EVENTS:
         raise SpecError(tr("{source}: events must be a list of at most {most}", source=source, most=MAX_EVENTS))
@@ -277,7 +294,7 @@ def unplayed_attempt(data: Any, source: str, exercise_of: Callable[[Any, str], E
                     at_s=after.at_s,
                 )
             )
-    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read, rules)
+    return Attempt(exercise, data["seed"], one_line(data["trainee"]), one_line(data["version"]), read, rules, known)
 
 
 def one_line(text: str) -> str:

@@ -4,19 +4,26 @@ from __future__ import annotations
 
 import math
 from bisect import bisect_right
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 from magview import __version__
 from magview.bench.engine_words import disc_words
 from magview.bench.state import Side
+from magview.curves.setting_path import SettingPath
 from magview.physics.cam.lobes import cylinders_of_lobe
+from magview.practice.actions import HandIn
 from magview.practice.advice import efficient_path
 from magview.practice.attempt import RULES, Attempt
 from magview.practice.evidence import Evidence, evidence
 from magview.practice.exercise import Exercise
+from magview.practice.folded import Folded, fold
 from magview.practice.marking import Marking, after_run, mark_evidence, not_marked
+from magview.practice.next_time import next_time
 from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
+from magview.practice.told_goals import GoalTold, told_goals
+from magview.practice.way import FiringSteps, way
 from magview.practice.words import FINDINGS, act_words, side_words
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
@@ -58,6 +65,10 @@ class Replay:
         """The state at a time [s]."""
         return max(bisect_right(self.times_s, at_s) - 1, 0)
 
+    def way(self, cards: Sequence[Folded], side: Side) -> SettingPath | FiringSteps | None:
+        """The way of one magneto from as found to as left; None where no setting is asked for."""
+        return way(cards, self.states[0], after_run(self.states[-1]), side)
+
     def at(self, at_s: float) -> Practice:
         """The practice room as it stood at a time [s]."""
         return self.states[self.index_at(at_s)]
@@ -74,6 +85,15 @@ class Debrief:
     replay: Replay
     path: tuple[str, ...]
     """The efficient path, step by step."""
+    cards: tuple[Folded, ...]
+    """The time line folded by act."""
+    goals: tuple[GoalTold, ...]
+    """The rows of the marking with their gauges; empty where nothing is marked."""
+    next_time: str
+    nothing_done: bool
+    """Whether it was handed in as found."""
+    truth_known: bool
+    """Whether the truth of this code had been shown before it was handed in."""
     seconds: float
     """From the first act to the hand-in."""
     other_version: str
@@ -92,13 +112,20 @@ def debrief(attempt: Attempt) -> Debrief:
     for danger in marking.dangers:
         dangers.setdefault(danger.index, []).append(danger.text)
     times = tuple(step.at_s for step in found.steps)
+    left = after_run(found.last)
+    goals = told_goals(found, left, marking) if marking.rows else ()
     return Debrief(
         marking=marking,
-        truths=tuple(truths(found.first, after_run(found.last))),
+        truths=tuple(truths(found.first, left)),
         readings=tuple(own_readings(found)),
         timeline=tuple(_lines(found, dangers)),
         replay=Replay((0.0, *times), tuple(states)),
         path=tuple(efficient_path(found.first)),
+        cards=fold(found.steps, {index: "; ".join(told) for index, told in dangers.items()}),
+        goals=goals,
+        next_time=next_time(marking, goals) if goals else "",
+        nothing_done=all(isinstance(step.act, HandIn) for step in found.steps),
+        truth_known=attempt.truth_known,
         seconds=times[-1] - times[0],
         other_version=_other(attempt.version),
     )

@@ -82,7 +82,9 @@ def _e_gap(room: Practice) -> Judged:
         if proved
         else tr("the straightedge was not looked at square there")
     )
-    return Judged(tr("Rotor at the E-gap"), right, offset <= NEAR_FACTOR * allowed, proved, f"{_cap(told)}; {how}.")
+    return Judged(
+        tr("Rotor at the E-gap"), right, offset <= NEAR_FACTOR * allowed, proved, f"{_cap(told)}; {how}.", how=how
+    )
 
 
 def _opening(room: Practice, track: Track, every_lobe: bool) -> Judged:
@@ -124,6 +126,7 @@ def _opening(room: Practice, track: Track, every_lobe: bool) -> Judged:
         worst <= NEAR_FACTOR * allowed,
         proved,
         f"{_cap(told)}; {how}.",
+        how=how,
     )
 
 
@@ -163,6 +166,7 @@ def _gap(room: Practice, track: Track, every_lobe: bool) -> Judged:
             how=how,
             digits=digits,
         ),
+        how=how,
     )
 
 
@@ -208,6 +212,7 @@ def _disc(found: Evidence, left: Practice) -> Judged:
             allowed=DISC_TOLERANCE_DEG,
             how=how,
         ),
+        how=how,
     )
 
 
@@ -246,6 +251,7 @@ def _timing(found: Evidence, room: Practice, track: Track) -> Judged:
         abs(error) <= NEAR_FACTOR * allowed,
         proved,
         f"{_cap(told)}; {how}.",
+        how=how,
     )
 
 
@@ -300,6 +306,7 @@ def _synchronised(found: Evidence, left: Practice) -> Judged:
         apart <= NEAR_FACTOR * allowed,
         proved,
         f"{_cap(told)}; {how}.",
+        how=how,
     )
 
 

@@ -16,3 +16,5 @@ class Judged:
     evidence: str
     share: float | None = None
     """The part of the weight, where it is not by right and proved."""
+    how: str = ""
+    """The part of `evidence` that says how it was checked."""

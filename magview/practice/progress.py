@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import contextlib
 import datetime
+import hashlib
 from collections.abc import Callable
 from pathlib import Path
-from typing import Annotated, Literal
+from typing import TYPE_CHECKING, Annotated, Literal
 
 from pydantic import Field
 
@@ -20,9 +21,17 @@ from magview.spec.fields import may_say
 from magview.spec.files import dump_json, read_json, validate, write_text
 from magview.spec.language import marked, tr
 
+if TYPE_CHECKING:  # its model takes long to make, and Start reads progress first
+    from magview.practice.exercise import Exercise
+
 FILE = "progress.json"
 DAMAGED = "progress-damaged.json"
 """A file that could not be read is put aside under this name, and never written over."""
+
+AFTER_DAYS = (1.0, 3.0, 7.0, 21.0)
+"""Days after which an exercise that failed comes back, each time it was passed in between; then it is left alone."""
+
+MOST_SHOWN = 4000
 
 _Id = Annotated[str, Field(min_length=1, max_length=120)]
 _At = Annotated[str, Field(max_length=40)]
@@ -50,6 +59,11 @@ class ExerciseMark(Model):
         marked("Lost"), marked("The goal that lost most marks last, or “danger”."), ""
     )
     when: _At = may_say(marked("When"), marked("When it was last handed in."), "")
+    again: _Count = may_say(
+        marked("Again"),
+        marked("Where it once failed: 1 until it is passed, then one more each time it is passed when it came back."),
+        0,
+    )
 
 
 class Progress(Model):
@@ -58,6 +72,8 @@ class Progress(Model):
     format: Literal["magview-progress/1"] = "magview-progress/1"
     lessons: Annotated[dict[_Id, LessonMark], Field(max_length=2000)] = Field(default_factory=dict)
     exercises: Annotated[dict[_Id, ExerciseMark], Field(max_length=2000)] = Field(default_factory=dict)
+    shown: Annotated[dict[_Id, _At], Field(max_length=MOST_SHOWN)] = Field(default_factory=dict)
+    """Codes whose truth was shown here (`shown_key`), and when."""
 
     def lesson(self, name: str) -> LessonMark:
         """Mark of a lesson."""
@@ -73,15 +89,52 @@ class Progress(Model):
         begun = [found for found in open_ones if self.lesson(found.id).at]
         return max(begun, key=lambda found: self.lesson(found.id).when, default=next(iter(open_ones), None))
 
-    def next_exercise(self, shelf: tuple[Heading, ...]) -> Heading | None:
-        """The exercise that was not passed last time, the latest such; else the first not passed; None if all are."""
+    def next_exercise(self, shelf: tuple[Heading, ...], now: str = "") -> Heading | None:
+        """The exercise that was not passed last time, the latest such; else one that is due to come back; else the
+        first not passed; None if all are."""
         failed = [f for f in shelf if self.exercise(f.id).tries and not self.exercise(f.id).passed_last]
+        back = self.due(shelf, now or _now())
         fresh = next((found for found in shelf if not self.exercise(found.id).passed), None)
-        return max(failed, key=lambda found: self.exercise(found.id).when, default=fresh)
+        return max(failed, key=lambda found: self.exercise(found.id).when, default=back or fresh)
+
+    def due(self, shelf: tuple[Heading, ...], now: str) -> Heading | None:
+        """The exercise that failed once, was passed since, and is due to come back; the one overdue longest."""
+        at = _moment(now)
+        overdue = {f: at - due for f in shelf if (due := _due(self.exercise(f.id))) is not None and due <= at}
+        return max(overdue, key=overdue.__getitem__, default=None)
+
+
+def _moment(text: str) -> float:
+    """Seconds since 1970 of a time as it is kept; 0 for one that cannot be read."""
+    try:
+        return datetime.datetime.fromisoformat(text).timestamp()
+    except (ValueError, OSError, OverflowError):
+        return 0.0
+
+
+def _due(mark: ExerciseMark) -> float | None:
+    """Moment from which an exercise is to come back; None where it never failed or sits by now."""
+    if not mark.passed_last or not 2 <= mark.again <= len(AFTER_DAYS) + 1:
+        return None
+    return _moment(mark.when) + 86400.0 * AFTER_DAYS[mark.again - 2]
+
+
+def shown_key(exercise: Exercise, seed: int) -> str:
+    """Key of a code of an exercise as it is now: an exercise that was changed draws another truth."""
+    return hashlib.sha256(f"{dump_json(exercise)}{seed}".encode()).hexdigest()[:24]
 
 
 def _now() -> str:
     return datetime.datetime.now().astimezone().isoformat(timespec="seconds")
+
+
+def _again(old: ExerciseMark, passed: bool, now: str) -> int:
+    """Step to which an exercise that once failed has come; a pass before it is due is no further step."""
+    if not passed:
+        return 1
+    due = _due(old)
+    step = old.again == 1 or (due is not None and due <= _moment(now))
+    return old.again + 1 if step else old.again
 
 
 class ProgressBook:
@@ -137,8 +190,19 @@ class ProgressBook:
             passed_last=passed,
             lost=lost,
             when=self._now(),
+            again=_again(old, passed, self._now()),
         )
         self._keep(exercises={**self._progress.exercises, name: mark})
+
+    def truth_shown(self, exercise: Exercise, seed: int) -> bool:
+        """Whether the truth of this code has been shown on this computer."""
+        return shown_key(exercise, seed) in self.read().shown
+
+    def note_shown(self, exercise: Exercise, seed: int) -> None:
+        """The truth of a code is shown; of very many the oldest are forgotten."""
+        shown = {**self.read().shown, shown_key(exercise, seed): self._now()}
+        kept = sorted(shown, key=lambda key: (shown[key], key))[-MOST_SHOWN:]
+        self._keep(shown={key: shown[key] for key in kept})
 
     def _keep(self, **changed: object) -> None:
         self._progress = self._progress.model_copy(update=changed)

@@ -46,7 +46,7 @@ def _truth(found: Evidence, note: Note, then: Practice) -> tuple[float | None, s
     match note.kind:
         case "lead":  # a finding is of what was found, also when it is written after the repair
             return None, lead_truth(view(found.first, note.side))
-        case "note":
+        case "note" | "running-in":
             return None, ""
         case "disc-zero":
             value = then.disc_error_deg

@@ -99,4 +99,4 @@ def test_a_class_from_the_code_to_who_needs_help(instructor, tmp_path, qtbot):
     (replay,) = instructor.practice.attempts
     assert replay.debrief is not None
     assert replay.debrief.attempt.trainee in ("", "Max", "scripted trainee")
-    assert "Not passed" in replay.debrief.verdict.text()
+    assert "Not passed" in replay.debrief.verdict.accessibleDescription()

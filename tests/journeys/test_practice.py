@@ -16,5 +16,5 @@ def test_an_exercise_is_solved_to_full_marks_at_the_window(open_practice, name):
     WindowTrainee(window).work()
     QApplication.processEvents()
     told = window.debrief.told
-    assert window.debrief.verdict.text() == says("Passed with {percent} %.", percent=100)
+    assert window.debrief.verdict.text() == says("{points:.0f} of 100: passed", points=100)
     assert all(row.full for row in told.marking.rows) and not told.marking.dangers

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import datetime
 import json
 
 import pytest
@@ -55,13 +56,44 @@ def test_the_next_lesson_is_the_one_left_in_the_middle_last_and_a_finished_one_i
     assert book.read().next_lesson(shelf.lessons()) is None
 
 
+def test_what_failed_comes_back_after_a_day_then_later_each_time_and_at_last_no_more(tmp_path):
+    """Spaced repetition (common practice): each pass when it came back puts the next one further off."""
+    now = ["2026-01-01T08:00:00+00:00"]
+    book = ProgressBook(tmp_path / FILE, lambda: now[0])
+    names = shelf.exercises()
+    failed, passed = names[0].id, names[1].id
+    book.note_exercise(passed, 100.0, True)
+    book.note_exercise(failed, 40.0, False, "gap")
+    book.note_exercise(failed, 100.0, True)
+    waits = []
+    for day in range(1, 61):
+        now[0] = (datetime.datetime(2026, 1, 1, 9, tzinfo=datetime.UTC) + datetime.timedelta(days=day)).isoformat()
+        back = book.read().due(names, now[0])
+        assert back is None or back.id == failed, "what never failed does not come back"
+        if back is not None:
+            assert book.read().next_exercise(names, now[0]) == back
+            waits.append(day)
+            book.note_exercise(failed, 100.0, True)
+            book.note_exercise(failed, 100.0, True)  # again on the same day: no further step
+    assert waits == [1, 4, 11, 32]
+
+
+def test_a_code_whose_truth_was_shown_is_known_from_then_on(book):
+    exercise = find_exercise("gap-wrong")
+    book.note_shown(exercise, 7)
+    again = ProgressBook(book.path)
+    assert again.truth_shown(exercise, 7)
+    assert not again.truth_shown(exercise, 8)
+    assert not again.truth_shown(exercise.model_copy(update={"task": "Another."}), 7)
+
+
 def test_what_went_wrong_last_comes_again_and_then_what_is_new(book):
     easy, other, new = (found.id for found in shelf.exercises()[:3])
     book.note_exercise(easy, 100.0, True)
     book.note_exercise(other, 40.0, False, "gap")
     assert book.read().next_exercise(shelf.exercises()).id == other
     book.note_exercise(other, 90.0, True)
-    assert book.read().next_exercise(shelf.exercises()).id == new
+    assert book.read().next_exercise(shelf.exercises(), "2026-01-01T01:00:00+00:00").id == new, "not on the same day"
     book.note_exercise(easy, 60.0, False, "danger")
     mark = book.read().exercise(easy)
     assert (mark.tries, mark.best, mark.last, mark.passed, mark.lost) == (2, 100.0, 60.0, True, "danger")

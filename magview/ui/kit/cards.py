@@ -10,6 +10,7 @@ from PySide6.QtCore import (
     QEvent,
     QModelIndex,
     QPersistentModelIndex,
+    QPointF,
     QRect,
     QRectF,
     QSize,
@@ -19,6 +20,7 @@ from PySide6.QtCore import (
 from PySide6.QtGui import QColor, QFont, QFontInfo, QPainter, QPen
 from PySide6.QtWidgets import QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
+from magview.ui.kit.badge import paint_badge
 from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
 
@@ -26,7 +28,7 @@ _AnyIndex = QModelIndex | QPersistentModelIndex
 _NOWHERE = QModelIndex()
 _DISPLAY = Qt.ItemDataRole.DisplayRole
 _CARD = Qt.ItemDataRole.UserRole
-_WIDTH, _HEIGHT = 14.4, 6.6
+_WIDTH, _HEIGHT = 14.4, 7.4
 """Of a card [em]."""
 
 
@@ -39,6 +41,8 @@ class Card:
     words: str
     foot: str = ""
     sign: Sign = Sign.NONE
+    badge: int = 0
+    """A number in a disc before the title; 0 for none."""
 
 
 class _Deck(QAbstractListModel):
@@ -64,7 +68,7 @@ class _Deck(QAbstractListModel):
         if role == _CARD:
             return card
         if role in (_DISPLAY, Qt.ItemDataRole.AccessibleTextRole, Qt.ItemDataRole.ToolTipRole):
-            told = [card.title, card.aside, card.words, card.foot]
+            told = [str(card.badge) if card.badge else "", card.title, card.aside, card.words, card.foot]
             if card.sign is not Sign.NONE:
                 told.append(card.sign.words)
             return ", ".join(words for words in told if words)
@@ -109,17 +113,23 @@ class _Painter(QStyledItemDelegate):
         aside = painter.fontMetrics().horizontalAdvance(card.aside)
         painter.setFont(bold)
         painter.setPen(QColor(theme.text))
+        begin = round(1.9 * em) if card.badge else 0
+        if card.badge:
+            paint_badge(painter, QPointF(head.left() + 0.75 * em, head.center().y() + 0.5), card.badge, theme, em)
+            painter.setPen(QColor(theme.text))
         title = painter.fontMetrics().elidedText(
-            card.title, Qt.TextElideMode.ElideRight, head.width() - aside - round(0.5 * em)
+            card.title, Qt.TextElideMode.ElideRight, head.width() - begin - aside - round(0.5 * em)
         )
-        painter.drawText(head, flags.AlignLeft | flags.AlignVCenter, title)
+        painter.drawText(head.adjusted(begin, 0, 0, 0), flags.AlignLeft | flags.AlignVCenter, title)
         if card.sign is not Sign.NONE:
             painter.setPen(QColor(card.sign.colour(theme)))
             painter.drawText(foot, flags.AlignRight | flags.AlignVCenter, card.sign.mark)
         painter.setFont(option.font)
         painter.setPen(QColor(theme.text))
         bottom = foot.top() if card.foot or card.sign is not Sign.NONE else inside.bottom()
-        words = QRect(inside.left(), head.bottom(), inside.width(), bottom - head.bottom())
+        spacing = painter.fontMetrics().lineSpacing()
+        whole = (bottom - head.bottom()) // spacing * spacing  # no half a line at the foot
+        words = QRect(inside.left(), head.bottom(), inside.width(), whole)
         painter.drawText(words, int(flags.AlignLeft | flags.AlignTop | Qt.TextFlag.TextWordWrap), card.words)
         painter.restore()
 

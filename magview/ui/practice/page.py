@@ -6,9 +6,10 @@ from collections.abc import Callable, Sequence
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QFontInfo, QKeySequence, QResizeEvent, QShortcut
 from PySide6.QtWidgets import (
+    QApplication,
     QMenu,
     QPushButton,
     QSplitter,
@@ -64,6 +65,11 @@ _ROOMY = 600
 
 class PracticePage(Page):
     """One attempt. Nothing in it knows a true number before the hand-in but the model."""
+
+    begin_wanted = Signal(object, bool)
+    """The exercise of this attempt once more: with the same code, or with another."""
+    next_wanted = Signal()
+    lesson_wanted = Signal(str)
 
     def __init__(self, model: PracticeModel, look: Look, keeper: Keeper[Attempt] | None = None) -> None:
         super().__init__(look)
@@ -289,10 +295,20 @@ class PracticePage(Page):
         assert attempt is not None
         self.debrief = DebriefView(attempt, debrief(attempt), self.look)
         self.debrief.said.connect(self.say)
+        self.debrief.again.connect(partial(self.begin_wanted.emit, attempt, True))
+        self.debrief.another.connect(partial(self.begin_wanted.emit, attempt, False))
+        self.debrief.next_one.connect(self.next_wanted)
+        self.debrief.lesson.connect(self.lesson_wanted)
         self.fill(self.debrief)
-        self.debrief.sheets["Marks"].setFocus()
         self.menus.handed_in()
         self.rearranged.emit()
+
+    def take_keyboard(self) -> None:
+        """Put the keyboard where it was, or on the debrief's first goal."""
+        if self.debrief is not None and not self.debrief.isAncestorOf(QApplication.focusWidget() or self):
+            self.debrief.take_keyboard()
+        else:
+            super().take_keyboard()
 
     @property
     def attempt(self) -> Attempt | None:
@@ -404,9 +420,9 @@ class PracticePage(Page):
         self.say(tr("Saved {name}.", name=path.name))
 
     def may_close(self) -> bool:
-        """Work that is nowhere else is not lost by a click."""
+        """Work that is nowhere else is not lost by a click; what was handed in is done with."""
         attempt = self.attempt
-        if attempt is not None and len(attempt.events) > self._saved:
+        if attempt is not None and not attempt.handed_in and len(attempt.events) > self._saved:
             self._ask_close()
             return False
         return True

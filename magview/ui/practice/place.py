@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from dataclasses import replace
 from functools import partial
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QMessageBox
 
 from magview.bench.autosave import Keeper
+from magview.practice import shelf
 from magview.practice.attempt import Attempt, Session, dump_attempt, read_attempt
 from magview.practice.exercise import Exercise
 from magview.practice.library import find_exercise
@@ -41,6 +43,9 @@ def attempts_in(folder: Path) -> Keeper[Attempt]:
 
 class PracticePlace(Place):
     """Attempts stand here side by side: beginning another one gives none up."""
+
+    lesson_wanted = Signal(str)
+    """A lesson is asked for, by its short name."""
 
     def __init__(self, look: Look, folder: Path | None, progress: ProgressBook | None = None) -> None:
         super().__init__(look)
@@ -89,7 +94,8 @@ class PracticePlace(Place):
     def begin(self, exercise: Exercise, code: int, trainee: str = "") -> PracticePage | None:
         """Open a page on an exercise as found."""
         try:
-            session = Session(exercise, code, trainee)
+            known = self._progress.truth_shown(exercise, code)
+            session = Session(exercise, code, trainee, known)
         except SpecError as error:
             refuse(self, str(error))
             return None
@@ -110,7 +116,9 @@ class PracticePlace(Place):
             return None
 
     def go_on(self, attempt: Attempt, kept: Keeper[Attempt] | None = None) -> PracticePage:
-        """Open a page on an attempt as it stands."""
+        """Open a page on an attempt as it stands. One whose truth was shown since it was left says so in the end."""
+        if not attempt.handed_in and self._progress.truth_shown(attempt.exercise, attempt.seed):
+            attempt = replace(attempt, truth_known=True)
         return self._open(AttemptModel(Session.resume(attempt)), kept)
 
     def recover(self) -> QMessageBox | None:
@@ -134,11 +142,25 @@ class PracticePlace(Place):
             keeper = attempts_in(self._folder)
         page = PracticePage(model, self.look, keeper)
         model.acted.connect(partial(self._note, page))
+        page.begin_wanted.connect(self._once_more)
+        page.next_wanted.connect(self.begin_next)
+        page.lesson_wanted.connect(self.lesson_wanted)
         self.show_page(page)
         return page
 
+    def _once_more(self, attempt: Attempt, same: bool) -> None:
+        self.begin(attempt.exercise, attempt.seed if same else drawn_code(), attempt.trainee)
+
+    def begin_next(self) -> PracticePage | None:
+        """Begin the exercise that is worth doing next."""
+        exercises = shelf.exercises()
+        return self.begin_named((self._progress.read().next_exercise(exercises) or exercises[-1]).id)
+
     def _note(self, page: PracticePage, _act: object, new: Practice, _old: Practice) -> None:
-        if new.handed_in and page.debrief is not None:
-            marking = page.debrief.told.marking
-            if marking.marked:
-                self._progress.note_exercise(shipped_id(new.exercise), marking.percent, marking.passed, marking.lost)
+        if not new.handed_in or page.debrief is None:
+            return
+        told = page.debrief.told
+        self._progress.note_shown(new.exercise, new.seed)
+        if told.marking.marked and not told.truth_known:
+            marking = told.marking
+            self._progress.note_exercise(shipped_id(new.exercise), marking.percent, marking.passed, marking.lost)

@@ -195,6 +195,7 @@ class Places(Stack):
         from magview.ui.practice.place import PracticePlace
 
         place = PracticePlace(self.look, self._folder, self.progress)
+        place.lesson_wanted.connect(lambda name: self.learn.begin_named(name))
         place.more = (
             (tr("&Join a class…"), partial(self.open_class, "join")),
             (tr("&Make a class set…"), partial(self.open_class, "make")),

@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVB
 
 from magview.spec.language import tr
 from magview.ui.kit.elided import Elided
+from magview.ui.kit.key_button import KeyButton
 from magview.ui.kit.look import Look
 from magview.ui.start.doors import Segment, Told
 from magview.ui.start.pictures import DoorPicture
@@ -91,60 +92,6 @@ class Hair(QWidget):
         painter.end()
 
 
-class DoorButton(QPushButton):
-    """Says what the door does, with the letter it answers to; the one to press next is filled."""
-
-    def __init__(self, look: Look, letter: str) -> None:
-        super().__init__()
-        self._look, self._letter = look, letter
-        self.filled = False
-        self.setAutoDefault(False)
-        self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.setToolTip(tr("Key {letter}", letter=letter))
-
-    def sizeHint(self) -> QSize:
-        """As high as a hand needs."""
-        return QSize(0, round(2.8 * QFontInfo(self.font()).pixelSize()))
-
-    minimumSizeHint = sizeHint
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Words and key, in the middle."""
-        theme, painter = self._look.theme, QPainter(self)
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        edge = theme.hand if self.filled or self.hasFocus() else theme.hair
-        fill = theme.hand if self.filled else theme.hand_fill if self.isDown() or self.underMouse() else theme.paper
-        painter.setPen(QPen(QColor(edge), 1.0))
-        painter.setBrush(QColor(fill))
-        painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 4, 4)
-        ink = QColor(theme.on_hand if self.filled else theme.text)
-        if self.hasFocus():
-            painter.setPen(QPen(ink if self.filled else QColor(theme.hand), 2.0))
-            painter.setBrush(Qt.BrushStyle.NoBrush)
-            painter.drawRoundedRect(QRectF(self.rect()).adjusted(4, 4, -4, -4), 3, 3)
-        em = QFontInfo(self.font()).pixelSize()
-        font = QFont(self.font())
-        font.setPointSizeF(1.15 * font.pointSizeF())
-        font.setBold(self.filled)
-        painter.setFont(font)
-        painter.setPen(ink)
-        cap = 1.6 * em
-        room = self.width() - cap - 3 * em
-        words = painter.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, round(room))
-        wide = painter.fontMetrics().horizontalAdvance(words)
-        left = (self.width() - wide - cap - 0.6 * em) / 2
-        box = QRectF(left, 0, wide + em, self.height())
-        painter.drawText(box, Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft, words)
-        key = QRectF(left + wide + 0.6 * em, (self.height() - cap) / 2, cap, cap)
-        painter.setPen(QPen(ink, 1.0))
-        painter.setBrush(Qt.BrushStyle.NoBrush)
-        painter.drawRoundedRect(key, 3, 3)
-        font.setBold(False)
-        painter.setFont(font)
-        painter.drawText(key, Qt.AlignmentFlag.AlignCenter, self._letter)
-        painter.end()
-
-
 class Link(QPushButton):
     """Words that lead somewhere, underlined so that they can be told without their colour."""
 
@@ -216,7 +163,7 @@ class DoorFrame(QWidget):
         row.addWidget(self.bar, 1)
         self.count.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
         row.addWidget(self.count)
-        self.button = DoorButton(look, door.letter)
+        self.button = KeyButton(look, door.letter)
         self.button.clicked.connect(self.opened)
         self.links = [self._link(words, go) for words, go in door.more]
         also = QWidget()

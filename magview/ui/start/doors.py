@@ -113,6 +113,9 @@ def practise_door(progress: Progress, under_way: str | None = None) -> Told:
     mark = progress.exercise(found.id)
     if mark.tries and not mark.passed_last:
         return Told(tr("Worth another go"), tr(found.name), _lost(mark), tr("Begin"), bar, count, when=when)
+    if mark.passed_last:
+        line = tr("It failed once and was passed since. Does it still go?")
+        return Told(tr("Worth another go"), tr(found.name), line, tr("Begin"), bar, count, when=when)
     line = tr("Level {level}. About {minutes:.0f} minutes.", level=found.number, minutes=found.minutes)
     kicker = tr("Next exercise") if any(passed) else tr("The easiest")
     return Told(kicker, tr(found.name), line, tr("Begin"), bar, count, when=when)
