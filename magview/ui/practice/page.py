@@ -299,6 +299,8 @@ class PracticePage(Page):
         self.debrief.another.connect(partial(self.begin_wanted.emit, attempt, False))
         self.debrief.next_one.connect(self.next_wanted)
         self.debrief.lesson.connect(self.lesson_wanted)
+        for shortcut in (*self._keys, self._escape):  # there is nothing more to take in hand
+            shortcut.setEnabled(False)
         self.fill(self.debrief)
         self.menus.handed_in()
         self.rearranged.emit()
