@@ -120,7 +120,7 @@ def act_words(at: Mounting, move: Move, rotation: Rotation) -> tuple[str, ...]:
     if a:
         acts.append(tr("A: set the disc on again {teeth}.", teeth=teeth_words(a, rotation, "engine")))
     if move.magneto_teeth != at.magneto_teeth or a:
-        words = marked("B: count {teeth} from the disc's paint to the flange's.")
+        words = marked("B: count {teeth} from the disc's paint to the magneto flange's.")
         in_line = marked("B: set the magneto flange's paint in line with the disc's.")
         acts.append(tr(words, teeth=way_words(b)) if b else tr(in_line))
     return tuple(acts)

@@ -18,7 +18,7 @@ _WORDS = {
         "the contact screw would stand at {value:deg}, {beyond:deg} beyond the end of its travel ({low}° to {high}°)"
     ),
     ObstacleKind.CREEP: marked(
-        "tightening the lock screw carries the contact screw along, which would first have to stand at {value:deg}, "
+        "tightening the lock screw carries the contact screw along; it would first have to stand at {value:deg}, "
         "{beyond:deg} beyond the end of its travel ({low}° to {high}°)"
     ),
 }

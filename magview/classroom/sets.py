@@ -49,7 +49,7 @@ class ClassSet(Model):
 
     format: Literal["magview-class/1"] = "magview-class/1"
     title: Annotated[str, Field(max_length=120, pattern=r"^[^\p{Cc}]*$")] = may_say(
-        marked("Title"), marked("What the class is told this set is called."), ""
+        marked("Title"), marked("Name of this set, as the class is told it."), ""
     )
     seed: Annotated[int, Field(ge=0, le=MAX_SEED)] = Field(
         title=marked("Number"), description=marked("The same number draws the same faults.")

@@ -15,9 +15,10 @@ from magview.spec.language import marked
 from magview.spec.magneto import Magneto
 
 COIL_WHY = marked(
-    "The E-gap is the best opening where the spark is scarce: at the speed of starting. At running speed the current "
-    "lags and the best moment comes later, but there is energy to spare, and a late opening only fires the engine "
-    "late. The maker's E-gap governs. Below what a spark needs one may still jump: treat the propeller as live."
+    "The E-gap is the best opening where the spark is scarce: at the speed of starting. At running speed "
+    "the current lags and the best moment comes later. But there is energy to spare, and a late opening "
+    "only fires the engine late. The maker's E-gap governs. Below what a spark needs one may still jump: "
+    "treat the propeller as live."
 )
 
 COIL_ASSUMPTIONS = marked(

@@ -124,7 +124,7 @@ def steps(told: Told) -> Iterator[tuple[str, ...]]:
     if b:
         teeth, way = _counted(b), _way(told, b)
         yield (
-            tr("B  count {teeth} ({way}) from the disc's paint to the flange's", teeth=teeth, way=way),
+            tr("B  count {teeth} ({way}) from the disc's paint to the magneto flange's", teeth=teeth, way=way),
             tr("B  count {teeth} from the disc's paint", teeth=teeth),
             tr("B  count {teeth}", teeth=teeth),
             tr("from the disc's paint"),
@@ -133,7 +133,7 @@ def steps(told: Told) -> Iterator[tuple[str, ...]]:
         )
     elif move.magneto_teeth != told.engaged.mounting.magneto_teeth:
         yield (
-            tr("B  the flange's paint in line with the disc's"),
+            tr("B  the magneto flange's paint in line with the disc's"),
             tr("B  paint in line"),
             tr("with the disc's"),
             "B  = 0",

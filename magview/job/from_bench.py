@@ -367,8 +367,9 @@ def _same_zero(job: Job) -> None:
     if zero:
         raise SpecError(
             tr(
-                "the bench counts from the true top dead centre, and this sheet adds {zero:+deg} to every reading "
-                "of a disc that was not set to zero there: set the disc to zero and say so at “{stage}”, or type "
+                "the bench counts from the true top dead centre; this sheet adds {zero:+deg} to every "
+                "reading, as its disc was not set to zero there: set the disc to zero and say so at "
+                "“{stage}”, or type "
                 "what it reads",
                 zero=zero,
                 stage=title_of("dead_centre"),

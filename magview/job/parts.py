@@ -60,7 +60,7 @@ class Aircraft(Model):
 
     registration: Line = may_say(marked("Registration"), marked("The aircraft's registration."), "")
     type: Line = may_say(marked("Type"), marked("The aircraft's type."), "")
-    hours_h: Hours | None = may_say(marked("Hours"), marked("What the aircraft has flown."))
+    hours_h: Hours | None = may_say(marked("Hours"), marked("Flying hours of the aircraft."))
 
 
 class EngineIdentity(Model):
@@ -105,10 +105,10 @@ class Limits(Model):
         marked("Left against right, either way"), marked("How far apart the two magnetos may fire.")
     )
     drop_low_rpm: Speed | None = may_say(
-        marked("Smallest drop on one magneto"), marked("What the engine must lose at least on one magneto.")
+        marked("Smallest drop on one magneto"), marked("Smallest drop allowed on one magneto.")
     )
     drop_rpm: Speed | None = may_say(
-        marked("Largest drop on one magneto"), marked("What the engine may lose at most on one magneto.")
+        marked("Largest drop on one magneto"), marked("Largest drop allowed on one magneto.")
     )
     drop_difference_rpm: Speed | None = may_say(
         marked("Largest difference of the drops"), marked("How far the drops on left and right may differ.")

@@ -37,7 +37,7 @@ Parts = dict[str, Any]
 class SavedStep(Model):
     """One step of the saved history: the parts of the sheet that it changed, before and after."""
 
-    name: Line = Field(title=marked("Name"), description=marked("What was done, in words."))
+    name: Line = Field(title=marked("Name"), description=marked("The work done, in words."))
     at: Annotated[str, Field(max_length=40)] = may_say(marked("At"), marked("When it was done."), "")
     before: Parts = Field(title=marked("Before"), description=marked("The changed parts as they were."))
     after: Parts = Field(title=marked("After"), description=marked("The changed parts as they became."))
@@ -70,7 +70,7 @@ class Job(Model):
     """A job sheet. Stages stand in the trade's order."""
 
     format: Literal["magview-job/1"]
-    title: Line = may_say(marked("Title"), marked("What the sheet is called."), "")
+    title: Line = may_say(marked("Title"), marked("Name of the sheet."), "")
     day: parts.Day = may_say(marked("Date"), marked("Day on which the work began."), "")
     invented: bool = may_say(
         marked("Invented for demonstration"), marked("Whether it ships with the program, of no real magneto."), False
@@ -84,7 +84,7 @@ class Job(Model):
         marked("Installation"), marked("What the bench worked with: magneto, engine and coupling.")
     )
     magneto_file: Magneto | None = may_say(
-        marked("Magneto's file"), marked("What the bench worked with, where it was a magneto alone.")
+        marked("Magneto's file"), marked("The magneto of the bench, where it was a magneto alone.")
     )
     limits: parts.Limits = Field(default_factory=parts.Limits.model_construct, title=marked("Limits"))
 
@@ -186,7 +186,7 @@ def change_in(job: Job, part: str, **values: Any) -> Job:
     """
     model = getattr(job, part, None)
     if not isinstance(model, Model):
-        raise SpecError(tr("“{part}” is no part of a job", part=part[:40]))
+        raise SpecError(tr("“{part}” is not in a job", part=part[:40]))
     return change(job, **{part: _fields(model) | values})
 
 

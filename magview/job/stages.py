@@ -273,14 +273,14 @@ class GroundRun(Stage):
 
     run_rpm: Speed | None = may_say(marked("Engine speed"), marked("Engine speed at which the drops were read."))
     drop_left_rpm: Speed | None = may_say(
-        marked("Drop, running on left"), marked("What the engine lost when it ran on the left magneto alone.")
+        marked("Drop, running on left"), marked("Loss of engine speed on the left magneto alone.")
     )
     runs_left: Run | None = may_say(
         marked("On left it runs"),
         marked("Sudden and rough points to a plug or its lead, slow and smooth to the timing."),
     )
     drop_right_rpm: Speed | None = may_say(
-        marked("Drop, running on right"), marked("What the engine lost when it ran on the right magneto alone.")
+        marked("Drop, running on right"), marked("Loss of engine speed on the right magneto alone.")
     )
     runs_right: Run | None = may_say(
         marked("On right it runs"),

@@ -108,7 +108,7 @@ _MAGNETO: tuple[Page, ...] = (
     ),
     Page(
         marked("Condition"),
-        marked("What wear and handling have done. New or not known? Leave it empty."),
+        marked("Wear and damage. New or not known? Leave it empty."),
         ("condition",),
     ),
 )

@@ -332,7 +332,7 @@ def from_bench(practice: Practice, action: bench.Action) -> Act | None:
             | bench.ViewSide()
         ):
             return action
-    raise SpecError(tr("that is not to be had in practice: here hands and instruments do the work"))
+    raise SpecError(tr("practice does not offer that: here hands and instruments do the work"))
 
 
 def _turned(practice: Practice, rotor_deg: float) -> Act:

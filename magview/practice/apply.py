@@ -240,7 +240,7 @@ def _stop(practice: Practice, on: bool) -> Practice:
     if on and not practice.stop_fitted and not turning.free_of_stop(practice):
         raise SpecError(
             tr(
-                "the piston of No. {cylinder} stands too high for the stop: turn the propeller on first",
+                "the piston of No. {cylinder} stands too high for the stop: turn the propeller with rotation first",
                 cylinder=practice.timing_cylinder,
             )
         )
@@ -335,7 +335,7 @@ def _refit(practice: Practice, by_marks: bool) -> Practice:
         raise SpecError(tr("the magneto is on the engine already"))
     if by_marks:
         if not practice.seat.marked:
-            raise SpecError(tr("no marks were painted to refit it by: it can only go on as its rotor stands"))
+            raise SpecError(tr("no marks were painted to refit it by: it can be fitted only as its rotor stands"))
         on = _on_bench(practice, bench.MountMagneto(True))
         return replace(on, bench=replace(on.bench, held=True))
     return _mesh_as_it_stands(practice)
@@ -370,7 +370,7 @@ def _move_tooth(practice: Practice, act: do.MoveTooth) -> Practice:
     if seat.nuts_tight:
         raise SpecError(tr("the coupling is closed: take the nuts off and draw the magneto back first"))
     if seat.pinned:
-        raise SpecError(tr("the pin holds the rotor: take it out to turn the flange"))
+        raise SpecError(tr("the pin holds the rotor: take it out to turn the magneto flange"))
     i, j = engaged.mounting.magneto_teeth, engaged.mounting.disc_teeth
     # With no marks to go by, the other face may slip a tooth and nobody sees it.
     slip = 0 if seat.marked else whole(practice.seed, -1, 1, "hand", str(practice.acts), "slip")

@@ -28,18 +28,18 @@ class Exercise(Model):
     rules: Annotated[Literal[1, 2], said(
         marked("Rules"),
         marked("By which rules it is drawn and marked. 2: contacts are graded and the right decision counts, "
-               "dressing takes metal off, plugs taken out leave their leads hanging, and closed up means all that "
-               "was opened or clipped on."))] = 1
-    name: Annotated[Name, said(marked("Name"), marked("What the exercise is called."))]
+               "dressing takes metal off, plugs taken out leave their leads hanging. Closed up means all that was "
+               "opened or clipped on."))] = 1
+    name: Annotated[Name, said(marked("Name"), marked("Name of the exercise."))]
     level: Annotated[int, Field(ge=1, le=5), said(
         marked("Level, 1 to 5"), marked("How hard it is; 1 is the easiest."))]
     story: Annotated[Text, said(
-        marked("Story: what is told of the case"), marked("What the trainee is told of the case."))]
+        marked("Story: what is told of the case"), marked("The case, as the trainee is told it."))]
     story_by_way: Annotated[StoryByWay | None, said(
         marked("Story by way"),
-        marked("What is told after it, as the fault's way was drawn (on the first magneto that has it)."))] = None
+        marked("Words told after it, by the way of the drawn fault (on the first magneto that has it)."))] = None
     task: Annotated[Text, said(
-        marked("Task: what is to be done"), marked("What the trainee is to do."))]
+        marked("Task: what is to be done"), marked("The task, for the trainee."))]
     hints: Annotated[tuple[Text, ...], Field(max_length=12), said(
         marked("Hints, one a line"), marked("Given one by one when they are asked for."))] = ()
     minutes: Annotated[float, Field(gt=0.0, le=600.0), Quantity("min"), said(
@@ -53,9 +53,9 @@ class Exercise(Model):
     start: Annotated[Start, said(marked("As it is found"), marked("How the trainee finds things."))] = Start()
     tray: Annotated[Tray, said(marked("On the tray"), marked("The instruments that lie ready."))]
     faults: Annotated[tuple[Fault, ...], Field(max_length=40), said(
-        marked("Faults"), marked("What is wrong, drawn from the seed."))] = ()
+        marked("Faults"), marked("Faults, drawn from the seed."))] = ()
     goals: Annotated[tuple[Goal, ...], Field(min_length=1, max_length=30), said(
-        marked("Goals"), marked("What counts, with its weight."))]
+        marked("Goals"), marked("Goals, each with its weight."))]
     pass_percent: Annotated[float, Field(ge=1.0, le=100.0), Quantity("%"), said(
         marked("Marks needed"), marked("Of all marks, to pass."))] = 80.0
     dressing_allowed: Annotated[

@@ -168,7 +168,7 @@ class Fault(Model):
     """One hidden fault, drawn for each magneto it is on. `chance`: how likely it is there at all."""
 
     kind: Annotated[FaultKind, Choices(tuple(FAULTS.items())), said(
-        marked("Fault"), marked("What is wrong, hidden from the trainee."))]
+        marked("Fault"), marked("The fault, hidden from the trainee."))]
     side: Annotated[Side | None, _EACH, said(
         marked("On which magneto"), marked("The magneto it is on; left out: on each."))] = None
     size: Annotated[
@@ -280,7 +280,7 @@ class Tray(Model):
     lamp: bool = may_say(marked("timing lamp"), marked("Whether a timing light lies ready."), False)
     lamp_kind: Annotated[LampKind, Choices(tuple(LAMPS.items()))] = may_say(
         marked("Timing light"),
-        marked("What it does. A plain battery lamp cannot tell the contacts while the coil is connected."),
+        marked("Its effect. A plain battery lamp cannot tell the contacts while the coil is connected."),
         "open",
     )
     blades: Annotated[
@@ -338,7 +338,7 @@ class Goal(Model):
     """One thing that counts, with its weight."""
 
     goal: Annotated[GoalKind, Choices(tuple(GOALS.items()))] = Field(
-        title=marked("Goal"), description=marked("What is to be reached.")
+        title=marked("Goal"), description=marked("The goal.")
     )
     weight: Annotated[float, Field(gt=0.0, le=100.0)] = Field(
         title=marked("Weight"), description=marked("Its share of the marks, beside the other goals' weights.")

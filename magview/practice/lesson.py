@@ -57,7 +57,7 @@ Predicate = Literal[
 class Until(Model):
     """A predicate by its name, with what it needs (`predicates.NEEDS` says which)."""
 
-    that: Predicate = Field(title=marked("Predicate"), description=marked("What is to become true."))
+    that: Predicate = Field(title=marked("Predicate"), description=marked("The condition that ends the step."))
     what: Annotated[str, Field(min_length=1, max_length=60)] | None = may_say(
         marked("Of what"), marked("The part, the reading or the control, where the predicate needs one.")
     )
@@ -98,7 +98,7 @@ class Question(Model):
     about: Literal["gap", "opening"] | None = may_say(
         marked("About"), marked("The reading that the act changes, or not; the bench then knows the answer.")
     )
-    ask: Annotated[str, Field(max_length=120)] = may_say(marked("Question"), marked("What is asked."), "")
+    ask: Annotated[str, Field(max_length=120)] = may_say(marked("Question"), marked("The question."), "")
     choices: Annotated[tuple[Name, ...], Field(max_length=3)] = may_say(
         marked("Choices"), marked("The answers to choose from."), ()
     )
@@ -130,7 +130,7 @@ class LessonStep(Model):
         marked("How"), marked("By which hand, key or control it is done."), ""
     )
     ask: Annotated[tuple[Question, ...], Field(max_length=2)] = may_say(
-        marked("Asked before"), marked("What is to be guessed before the act."), ()
+        marked("Asked before"), marked("The prediction, made before the act."), ()
     )
     until: Annotated[tuple[Until, ...], Field(max_length=6)] = may_say(
         marked("Until"), marked("All must hold when the hand lets go; left out, the step is done when answered."), ()
@@ -153,9 +153,9 @@ class Lesson(Model):
     number: Annotated[int, Field(ge=1, le=999)] = Field(
         title=marked("Number"), description=marked("Its place among the lessons.")
     )
-    name: Name = Field(title=marked("Name"), description=marked("What the lesson is called."))
-    text: Text = Field(title=marked("Text"), description=marked("What it teaches, told before it begins."))
-    hero: Pane = may_say(marked("Large picture"), marked("What is worked at."), "breaker")
+    name: Name = Field(title=marked("Name"), description=marked("Name of the lesson."))
+    text: Text = Field(title=marked("Text"), description=marked("Its one idea, told before it begins."))
+    hero: Pane = may_say(marked("Large picture"), marked("The exercise worked at."), "breaker")
     seed: Annotated[int, Field(ge=0, lt=2**53)] = may_say(
         marked("Seed"), marked("Everything hidden in its exercise is drawn from it."), 0
     )

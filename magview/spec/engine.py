@@ -123,11 +123,11 @@ class Engine(Model):
         tuple[
             Annotated[Revs, said(
                 marked("Smallest drop on one magneto"),
-                marked("What the engine loses at least, in turns per minute, when it runs on one magneto alone."),
+                marked("Smallest loss of engine speed on one magneto alone, in turns per minute."),
                 marked("Above 0: with no drop the other magneto is probably not grounded."))],
             Annotated[Revs, said(
                 marked("Largest drop on one magneto"),
-                marked("What the engine loses at most, in turns per minute, when it runs on one magneto alone."),
+                marked("Largest loss of engine speed on one magneto alone, in turns per minute."),
                 marked("Above the smallest drop."))],
         ] | None,
         said(

@@ -166,8 +166,8 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
             raise SpecError(tr("{source}: has {count} rows of numbers; it must have at least {least}", **places))
         raise SpecError(
             tr(
-                "{source}: has {count} rows of numbers; it must have at least {least} (“{numbered}” is none: write "
-                "numbers alone, without their units)",
+                "{source}: has {count} rows of numbers; it must have at least {least} (“{numbered}” cannot"
+                " be read: write numbers alone, without their units)",
                 numbered=numbered[:40],
                 **places,
             )

@@ -44,7 +44,7 @@ class DistributorMarks(Model):
         marked("One line of up to 120 characters."))] = None
     window_mark: Annotated[Name | None, said(
         marked("Mark in the window"),
-        marked("What stands in the timing window when No. 1 fires, as the manual has it."),
+        marked("Mark in the timing window when No. 1 fires, as the manual has it."),
         marked("One line of up to 120 characters."))] = None
 
 
@@ -94,7 +94,7 @@ class Electrical(Model):
         marked("Between −1 and 1; illustrative unless it was measured."))]
     spark_energy_mj: Annotated[Annotated[float, Field(gt=0.0, le=10_000.0), Quantity("mJ")] | None, said(
         marked("Energy a spark needs"),
-        marked("What must be in the coil as the contacts part, for a spark that is sure."),
+        marked("Energy in the coil as the contacts part, for a spark that is sure."),
         marked("Above 0; drawn as a line over the energy the coil has."))] = None
     starting_rpm: Annotated[RotorSpeed | None, said(
         marked("Rotor speed at starting"),
@@ -236,7 +236,7 @@ class Magneto(Model):
         marked("Distributor's marks"), marked("How its gears and window are marked. May be left out."))] = None
     # As new. Not validated, which would build the validator of a part before that of the whole.
     condition: Annotated[Condition, said(
-        marked("Condition"), marked("What wear and handling have done; left out: as new."))] = Field(
+        marked("Condition"), marked("Wear and damage; left out: as new."))] = Field(
             default_factory=Condition.model_construct)
     sources: Sources = ()
     # fmt: on

@@ -206,9 +206,9 @@ CLAIMS: list[tuple[str, str, tuple[Check, ...]]] = [
     ),
     (
         "the plot",
-        "The E-gap is the best opening where the spark is scarce: at the speed of starting. At running speed the "
-        "current lags and the best moment comes later, but there is energy to spare, and a late opening only fires "
-        "the engine late.",
+        "The E-gap is the best opening where the spark is scarce: at the speed of starting. At running "
+        "speed the current lags and the best moment comes later. But there is energy to spare, and a late "
+        "opening only fires the engine late.",
         (
             best_at_starting,
             scarce_at_starting,

@@ -27,7 +27,7 @@ def index() -> Index:
         ("p-lead", "glossary#p-lead"),
         ("plead", "glossary#p-lead"),
         ("vernier", "theory-coupling#the-vernier-step"),
-        ("greatest common divisor", "theory-coupling#what-can-be-reached-at-all"),
+        ("greatest common divisor", "theory-coupling#the-shifts-that-can-be-reached"),
         ("how do i print the job sheet", "job-sheet#sign-and-print"),
         ("monte carlo", "theory-uncertainty#monte-carlo"),
         ("GUM", "theory-uncertainty"),

@@ -219,7 +219,9 @@ def test_the_coupling():
     installation = find_installation("seven-radial-left")
     assert (installation.coupling.magneto_teeth, installation.coupling.drive_teeth) == (17, 18)
     holds("mechanic", "3 teeth with rotation, disc 3 teeth against", f"fire at {float(at):.2f}°")
-    holds("mechanic", "Three of them are 4.03°", "at 7/8 rotor turns for one of the crank 1.345° of the crank")
+    holds(
+        "mechanic", "Three of them are 4.03°", "At 7/8 rotor turns for one of the crank that is 1.345° of the crank"
+    )
 
 
 def test_the_piston():

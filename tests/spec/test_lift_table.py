@@ -118,7 +118,7 @@ def test_commas_that_may_be_either_are_asked_about():
     [
         ("", "has 0 rows of numbers; it must have at least 5"),
         ("angle;lift\n", "has 0 rows"),
-        ("1°; 0.1 mm\n" * 9, "“1°; 0.1 mm” is none: write numbers alone, without their units"),
+        ("1°; 0.1 mm\n" * 9, "“1°; 0.1 mm” cannot be read: write numbers alone, without their units"),
         ("1;2\n" * 4, "has 4 rows of numbers; it must have at least 5"),
         ("1;2\n" * 3 + "1;abc\n" + "1;2\n" * 9, "line 4: “1;abc” is not a row of numbers"),
         ("1;2\n" * 9 + "average;7\n", "line 10: “average;7” is not a row of numbers"),

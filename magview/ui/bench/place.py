@@ -74,4 +74,4 @@ class BenchPlace(Place):
             own.refuse(refusals[0])
             return
         self.show_page(self.page)
-        self.said.emit(tr("What you drafted is on the bench; Undo brings the former back."))
+        self.said.emit(tr("Your draft is on the bench; Undo brings the former back."))

@@ -185,7 +185,7 @@ class GatherPage(ClassPage):
         self._worker.cancel()
         self._look.stop()
         self._show_busy(False)
-        self.say(tr("Cancelled. What was marked so far is kept for the next time."))
+        self.say(tr("Cancelled. The marks so far are kept for the next time."))
 
     def _arrived(self, path: str) -> None:
         self._soon.start()

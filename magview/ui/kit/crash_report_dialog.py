@@ -35,7 +35,7 @@ class ReportDialog(QDialog):
         what = (
             tr("When the program ran last, something in it went wrong. A report of it was kept.")
             if after_fault
-            else tr("What went wrong in the program itself.")
+            else tr("The error in the program itself.")
         )
         told = tr(
             "Reports stay on this computer and are sent nowhere; they hold no names and no words you "

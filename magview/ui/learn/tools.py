@@ -223,7 +223,7 @@ class TurnRow(QWidget):
         for button, way in ((self.against, tr("Turn against rotation")), (self.with_, tr("Turn with rotation"))):
             button.setAutoDefault(False)
             button.setAccessibleName(way)
-            button.setToolTip(tr("{way}; by so much: with Shift a tenth of it, with Alt ten times", way=way))
+            button.setToolTip(tr("{way}, by the amount set: with Shift a tenth of it, with Alt ten times", way=way))
         self.against.clicked.connect(partial(self._turn, False))
         self.with_.clicked.connect(partial(self._turn, True))
         self.speed.setAccessibleName(tr("How fast it turns until something happens"))

@@ -15,10 +15,10 @@ from magview.ui.practice.sight import CAUTION
 
 _HELP = marked(
     "Drag cam, backplate and contact screw in the picture, or take one in hand with R, B, S and turn it with the "
-    "arrow keys or the wheel: finer with Shift. Space holds the rotor or lets it go. The keys 1 to 8 take a thing "
-    "from the tray, Enter puts it at the lit place, the arrow keys choose another blade or place, Esc puts it back; "
-    "or drag it there. L holds the lens. N is the notebook, H a hint, Ctrl+Return hands in. Nothing here shows a "
-    "true value: read the instruments. There is no undo."
+    "arrow keys or the wheel: finer with Shift. Space holds the rotor or lets it go. The keys 1 to 8 take a thing"
+    " from the tray, Enter puts it at the lit place; the arrow keys choose another blade or place, Esc puts it "
+    "back; or drag it there. L holds the lens. N is the notebook, H a hint, Ctrl+Return hands in. Nothing here "
+    "shows a true value: read the instruments. There is no undo."
 )
 
 _PICTURES = (

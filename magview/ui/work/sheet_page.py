@@ -323,7 +323,7 @@ class JobPage(place.Page):
             tr("Reload the sheet from its file?"),
             (tr("&Reload"), ACCEPT, self._reload),
             (tr("&Keep what is here"), REJECT, None),
-            more=tr("What was entered here and is not in the file is given up; save it elsewhere first."),
+            more=tr("Entries that are not in the file are given up; save them elsewhere first."),
         )
 
     def _reload(self) -> None:
