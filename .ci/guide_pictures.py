@@ -48,7 +48,7 @@ def bench(name: str = "seven-radial-left", width: int = 1280, height: int = 720)
     window.furnish()
     window.bench_page.plots.wait()
     window.show()
-    window.bench_page.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
+    window.bench_page.pictures.breaker.setFocus(Qt.FocusReason.OtherFocusReason)
     settle()
     KEPT.append(window)
     return window
@@ -219,7 +219,7 @@ def engine_page() -> QPixmap:
 
 def drive_end() -> QPixmap:
     window = on_engine()
-    window.bench_page.drive.preview(timing_plan(window.model.state, "left")[0])
+    window.bench_page.pictures.drive.preview(timing_plan(window.model.state, "left")[0])
     settle()
     return _of(window, "drive")
 

@@ -58,6 +58,7 @@ def workbench() -> type[MainWindow]:
             return getattr(
                 Reached(
                     lambda: page,
+                    lambda: page.pictures,
                     lambda: page.files,
                     lambda: self.places,
                     lambda: self.places.bench,

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractScrollArea, QApplication, QSplitter, QWid
 
 from magview.spec.language import marked
 from magview.ui.bench.page_tabs import PageTabs
+from magview.ui.bench.pictures import BenchPictures
 from magview.ui.kit.look import Look
 from magview.ui.plots.pane import PlotPane
 
@@ -29,9 +30,7 @@ class PicturePage(Protocol):
 
     look: Look
     tabs: PageTabs
-    pictures: QSplitter
-    row: QSplitter
-    bench: QSplitter
+    pictures: BenchPictures
     split: QSplitter
 
     @property
@@ -65,7 +64,7 @@ class Filling(QObject):
 
     def picture(self, name: str) -> QWidget:
         """A picture by its name."""
-        picture = getattr(self._page, name)
+        picture = getattr(self._page.pictures, name)
         assert isinstance(picture, QWidget)
         return picture
 
@@ -85,15 +84,14 @@ class Filling(QObject):
         self.shown = name
         page.tabs.setVisible(not name and self._tabs_were)
         if not name:
-            for container in (page.pictures, page.row, self._column("drive")):
+            for container in self._containers:
                 container.show()
             for each in PICTURES:
                 self.picture(each).show()
             page.plots.setVisible(page.plots_wanted)
         page.settle()
-        for splitter in (self._column("drive"), page.row, page.pictures, page.bench, page.split):
-            if isinstance(splitter, QSplitter):
-                splitter.refresh()  # what has just been shown has its least size now, and takes a share
+        for splitter in (*self._containers, page.pictures, page.split):
+            splitter.refresh()  # what has just been shown has its least size now, and takes a share
         page.settle()
         self.picture(name or before).setFocus()
         self.changed.emit(name)
@@ -104,7 +102,7 @@ class Filling(QObject):
         for name in PICTURES:
             self.picture(name).setVisible(name == self.shown)
         page.plots.hide()
-        for container in (page.pictures, page.row, self._column("drive")):
+        for container in self._containers:
             container.setVisible(container.isAncestorOf(shown))
 
     def _look_changed(self) -> None:
@@ -113,10 +111,11 @@ class Filling(QObject):
             self._tabs_were = self._page.look.line_factor == 1.0
             self._page.tabs.hide()
 
-    def _column(self, name: str) -> QWidget:
-        column = self.picture(name).parentWidget()
-        assert column is not None
-        return column
+    @property
+    def _containers(self) -> tuple[QSplitter, ...]:
+        """The splitters of several pictures, from the inside out."""
+        pictures = self._page.pictures
+        return pictures.beside, pictures.row, pictures.above
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """A double click on a picture; Esc anywhere on the page while one fills it."""

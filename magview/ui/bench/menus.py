@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from functools import partial
-from typing import TYPE_CHECKING, Protocol
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, Qt, Signal
 from PySide6.QtGui import QAction, QKeySequence
@@ -16,41 +16,18 @@ from magview.spec.library import find_magneto, shipped_names
 from magview.ui.bench.comparing import Comparing
 from magview.ui.bench.files import BenchFiles
 from magview.ui.bench.filling import PICTURES, Filling
+from magview.ui.bench.pictures import BenchPictures
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.inputs import QuietCombo
 from magview.ui.kit.look import Look
 from magview.ui.pictures.breaker_view import BreakerView
-from magview.ui.pictures.contact_view import ContactView
 from magview.ui.pictures.crank_view import CrankView
 from magview.ui.pictures.drive_view import DriveView
 from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
 
 if TYPE_CHECKING:  # loaded when it is first asked for
-    from magview.ui.bench.lead_panel import LeadPanel
     from magview.ui.pictures.export import Drawn
-
-
-class Pictured(Protocol):
-    """The pictures that the menus are about."""
-
-    breaker: BreakerView
-
-    @property
-    def contact(self) -> ContactView:
-        """The close-up of the contacts."""
-
-    @property
-    def drive(self) -> DriveView:
-        """The coupling and its marks."""
-
-    @property
-    def crank(self) -> CrankView:
-        """The timing cylinder with its disc."""
-
-    @property
-    def lead(self) -> LeadPanel:
-        """The panel of the switch lead, with its circuit."""
 
 
 class BenchMenus(PictureMenuMaker):
@@ -58,8 +35,12 @@ class BenchMenus(PictureMenuMaker):
 
     own_wanted = Signal()
     plots_wanted = Signal(bool)
+    circuit_wanted = Signal()
+    """The picture of the switch lead is to be saved."""
 
-    def __init__(self, page: QWidget, pictures: Pictured, model: BenchModel, files: BenchFiles, look: Look) -> None:
+    def __init__(
+        self, page: QWidget, pictures: BenchPictures, model: BenchModel, files: BenchFiles, look: Look
+    ) -> None:
         super().__init__(page)
         self._pictures, self._model, self._files, self._look = pictures, model, files, look
         self._build_menus()
@@ -158,7 +139,7 @@ class BenchMenus(PictureMenuMaker):
         self._filling = filling
         for name, words in PICTURES.items():
             self.act(self._saving, tr("{name}…", name=tr(words)), self._export_chosen, None).setData(name)
-        self.act(self._saving, tr("Switch &lead…"), self._export_lead, None)
+        self.act(self._saving, tr("Switch &lead…"), self.circuit_wanted.emit, None)
         self._saving.addSeparator()
         self.act(self._saving, tr("A &turn, animated…"), self._ask_turn, None)
         menu = self._large
@@ -209,9 +190,6 @@ class BenchMenus(PictureMenuMaker):
         action = self.sender()
         assert isinstance(action, QAction)
         self._files.export_file(self._drawn(action.data()))
-
-    def _export_lead(self) -> None:
-        self._files.export_file(self._pictures.lead.diagram)
 
     def _drawn(self, name: str) -> Drawn:
         picture: Drawn = getattr(self._pictures, name)

@@ -17,12 +17,12 @@ from magview.spec.language import marked, tr
 from magview.ui.bench import panes
 from magview.ui.bench.page_tabs import PageTabs
 from magview.ui.bench.panes import PANELS
+from magview.ui.bench.pictures import BenchPictures, share
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import CAUTION
 from magview.ui.kit.look import Look
-from magview.ui.kit.panes import Panel, TallPanel, column
+from magview.ui.kit.panes import Panel, TallPanel
 from magview.ui.kit.place import Page
-from magview.ui.pictures.breaker_view import BreakerView
 
 if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.comparing import Comparing
@@ -34,29 +34,14 @@ if TYPE_CHECKING:  # what comes after the first picture is imported then
     from magview.ui.bench.timing_panel import TimingPanel
     from magview.ui.bench.trials_panel import TrialsPanel
     from magview.ui.bench.wear_panel import WearPanel
-    from magview.ui.pictures.contact_view import ContactView
-    from magview.ui.pictures.crank_view import CrankView
-    from magview.ui.pictures.drive_view import DriveView
-    from magview.ui.pictures.shaft_view import ShaftView
-    from magview.ui.pictures.why_here_view import WhyHereView
     from magview.ui.plots.budget import BudgetSheet
     from magview.ui.plots.judging import Judging
     from magview.ui.plots.pane import PlotPane
     from magview.ui.plots.trials import TrialsSheet
     from magview.ui.plots.wear import WearSheet
 
-_UPPER = 0.64
-"""The large pictures' share of the height; …"""
-_PLOTS = 0.45
-"""… that of the plots where they are shown; …"""
-_CRANK = 0.45
-"""… and the crank's share of the width below, beside the shaft."""
-
 _PANEL_EM = 32.5
 """Width of the calculators."""
-
-_ROOMY, _SHARED = 56, 38
-"""From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
 HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
@@ -68,28 +53,6 @@ HANDLING = marked(
     "mm.\n\nPositive angles go the way the rotor turns in service; a positive contact-screw angle brings the "
     "contacts closer."
 )
-
-
-def _share(splitter: QSplitter, stretches: tuple[int, ...]) -> None:
-    for i, stretch in enumerate(stretches):
-        splitter.setStretchFactor(i, stretch)
-        splitter.setCollapsible(i, False)
-
-
-def _put(splitter: QSplitter, pictures: Sequence[QWidget]) -> None:
-    """Put pictures in the places that plain widgets kept for them."""
-    sizes = splitter.sizes()
-    for i, picture in enumerate(pictures):
-        before = splitter.replaceWidget(i, picture)
-        if before is not None:
-            before.deleteLater()
-    splitter.setSizes(sizes)
-
-
-def _show(splitter: QSplitter, place: int, on: bool) -> None:
-    widget = splitter.widget(place)
-    assert widget is not None
-    widget.setVisible(on)
 
 
 class BenchPage(Page):
@@ -106,12 +69,7 @@ class BenchPage(Page):
         self._answering = False
         """Whether the foot line says why something was refused: the next thing that is done takes it away."""
         model.setParent(self)
-        self.breaker = BreakerView(model, look)
-        self._contact: ContactView | None = None
-        self._drive: DriveView | None = None
-        self._crank: CrankView | None = None
-        self.shaft: ShaftView | None = None
-        self.strip: WhyHereView | None = None
+        self.pictures = BenchPictures(model, look)
         self._steps = self._furnish_stepwise()
         self._panels: dict[str, Panel] = {}
         self._panes: dict[str, TallPanel] = {}
@@ -138,22 +96,9 @@ class BenchPage(Page):
     def _lay_out(self) -> None:
         self.tabs = PageTabs()
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        # The large pictures above, the row of small ones or the plots below, the calculators beside both.
-        self.pictures = QSplitter(Qt.Orientation.Horizontal)
-        self.pictures.addWidget(self.breaker)
-        # Plain widgets keep the room of the pictures that come after the first.
-        self._beside = column(QWidget(), QWidget())
-        self.pictures.addWidget(self._beside)
-        self.row = QSplitter(Qt.Orientation.Horizontal)
-        for _ in range(3):
-            self.row.addWidget(QWidget())
-        self.bench = QSplitter(Qt.Orientation.Vertical)
-        self.bench.addWidget(self.pictures)
-        self.bench.addWidget(self.row)
-        self.split.addWidget(self.bench)
+        self.split.addWidget(self.pictures)
         self.split.addWidget(self.tabs)
-        for splitter, stretches in ((self.pictures, (1, 1)), (self.bench, (2, 1)), (self.split, (1, 0))):
-            _share(splitter, stretches)
+        share(self.split, (1, 0))
         self.fill(self.split)
         # About the room that the panel will need, so that the pictures hardly move when it comes.
         self.tabs.setMinimumWidth(round(_PANEL_EM * QFontInfo(self.font()).pixelSize()))
@@ -169,9 +114,9 @@ class BenchPage(Page):
             pass
 
     def _furnish_stepwise(self) -> Iterator[None]:
-        self._build_beside()
+        self.pictures.build_large()
         yield
-        self._build_row()
+        self.pictures.build_small()
         yield
         from magview.ui.bench.files import BenchFiles
 
@@ -180,10 +125,11 @@ class BenchPage(Page):
         yield
         from magview.ui.bench.menus import BenchMenus
 
-        self._menus = BenchMenus(self, self, self.model, files, self.look)
+        self._menus = BenchMenus(self, self.pictures, self.model, files, self.look)
         self.tools = self._menus.bar
         self._menus.own_wanted.connect(self.own_wanted)
         self._menus.plots_wanted.connect(self.show_plots)
+        self._menus.circuit_wanted.connect(lambda: files.export_file(self.lead.diagram))
         yield
         for name in PANELS:
             self._panes[name] = TallPanel(partial(self._build, name))
@@ -202,8 +148,9 @@ class BenchPage(Page):
         self.filling = Filling(self, self)
         from magview.ui.bench.comparing import Comparing
 
-        others = [p for p in (self.contact, self.drive, self.shaft, self.strip) if p is not None]
-        self.comparing = Comparing(self.model, self.look, self.breaker, others)
+        pictures = self.pictures
+        others = (pictures.contact, pictures.drive, pictures.shaft, pictures.strip)
+        self.comparing = Comparing(self.model, self.look, pictures.breaker, others)
         layout = self.layout()
         assert isinstance(layout, QVBoxLayout)
         layout.insertWidget(1, self.comparing.words)
@@ -218,63 +165,13 @@ class BenchPage(Page):
         yield
         self.furnished.emit()
 
-    def _build_beside(self) -> None:
-        """Build the close-up and the drive end beside the breaker end."""
-        from magview.ui.pictures.contact_view import ContactView
-        from magview.ui.pictures.drive_view import DriveView
-
-        self._contact = ContactView(self.model, self.breaker, self.look)
-        self._drive = DriveView(self.model, self.look)
-        _put(self._beside, (self._contact, self._drive))
-
-    def _build_row(self) -> None:
-        """Build crank, shaft and strip below."""
-        from magview.ui.pictures.crank_view import CrankView
-        from magview.ui.pictures.shaft_view import ShaftView
-        from magview.ui.pictures.why_here_view import WhyHereView
-
-        self._crank = CrankView(self.model, self.look)
-        self.shaft, self.strip = ShaftView(self.model, self.look), WhyHereView(self.model, self.look)
-        self.shaft.pointed.connect(self.breaker.point_out)
-        self.shaft.pointed.connect(self.drive.light)
-        for view in (self.breaker, self.drive):
-            view.lit.connect(self.shaft.light)
-        _put(self.row, (self._crank, self.shaft, self.strip))
-        _share(self.row, (1, 2, 1))
-
     def _build_plots(self) -> None:
         from magview.ui.plots.pane import PlotPane
 
         plots = self._plots = PlotPane(self.model, self.look)
         plots.said.connect(self.said)
         plots.made.connect(self._sheet_made)
-        plots.hide()
-        self.bench.addWidget(plots)
-        _share(self.bench, (2, 1, 1))
-
-    @property
-    def contact(self) -> ContactView:
-        """The close-up of the contacts."""
-        if self._contact is None:
-            self.furnish()
-        assert self._contact is not None
-        return self._contact
-
-    @property
-    def drive(self) -> DriveView:
-        """The coupling and its marks."""
-        if self._drive is None:
-            self.furnish()
-        assert self._drive is not None
-        return self._drive
-
-    @property
-    def crank(self) -> CrankView:
-        """The timing cylinder with its disc."""
-        if self._crank is None:
-            self.furnish()
-        assert self._crank is not None
-        return self._crank
+        self.pictures.add_plots(plots)
 
     @property
     def plots(self) -> PlotPane:
@@ -337,7 +234,7 @@ class BenchPage(Page):
                 panel = panes.setting_panel(model, look)
             case "timing":
                 panel = timing = panes.timing_panel(model, look)
-                timing.previewed.connect(self.drive.preview)
+                timing.previewed.connect(self.pictures.drive.preview)
                 timing.plan.print_wanted.connect(self.files.print_shift_plan)
             case "lead":
                 panel = panes.lead_panel(model, look)
@@ -430,16 +327,6 @@ class BenchPage(Page):
         panel = 0 if self._projecting else max(self.tabs.minimumSizeHint().width(), self.tabs.minimumWidth())
         return max(0, self.split.width() - panel)
 
-    def _share_out(self) -> None:
-        width, height = self._width_left, self.bench.height()
-        plots = self._plots is not None and self._plots.isVisibleTo(self)
-        rest = _PLOTS if plots else 1.0 - _UPPER if self.row.isVisibleTo(self) else 0.0
-        above = round((1.0 - rest) * height)
-        self.bench.setSizes([above, height - above, height - above])
-        hero = round(min(0.62 * width, 1.13 * above))
-        self.pictures.setSizes([hero, width - hero])
-        self.row.setSizes([round(_CRANK * width), round(0.64 * width), round(0.36 * width)])
-
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Share the width anew."""
         super().resizeEvent(event)
@@ -479,22 +366,11 @@ class BenchPage(Page):
         self._make_room()
 
     def _make_room(self) -> None:
-        """Show the pictures that the page in front needs; plots take the room of the row, then of all pictures."""
+        """Show the pictures that the page in front needs, or the one that fills all."""
         if self.filling is not None and self.filling.shown:
             self.filling.arrange()
             return
-        on = self._plots is not None and self._plots.isVisibleTo(self)
-        line, height = self.fontMetrics().height(), self.window().height()
-        small = not on or height >= _ROOMY * line
-        engine = self._on_engine
-        self.breaker.setVisible(not engine)
-        _show(self._beside, 0, not engine and small)
-        _show(self.row, 0, engine)
-        _show(self.row, 2, not engine)
-        tall = height >= _SHARED * line
-        self.row.setVisible(tall and (small if engine else not on))
-        self.pictures.setVisible(not on or tall)
-        self._share_out()
+        self.pictures.make_room(self._on_engine, self._width_left)
 
     # -------------------------------------------------------------- looks
 
@@ -503,4 +379,4 @@ class BenchPage(Page):
         if self._projecting != self._was_projecting:
             self._was_projecting = self._projecting
             self.tabs.setVisible(not self._projecting)
-            self.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench
+            self.pictures.breaker.setFocus()  # and not whatever field comes next: a key must not change the bench

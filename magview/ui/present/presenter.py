@@ -45,14 +45,14 @@ class Presenter(QObject):
         self._plots_were = False
         self.compared: BeforeAndAfter | None = None
         self.lights: dict[str, Light] = {
-            "breaker": Light(page.breaker, self._breaker_anchors, self._look),
-            "drive": Light(page.drive, drive_anchors, self._look),
-            "crank": Light(page.crank, self._crank_anchors, self._look),
-            "contacts": Light(page.contact, dict, self._look),
+            "breaker": Light(page.pictures.breaker, self._breaker_anchors, self._look),
+            "drive": Light(page.pictures.drive, drive_anchors, self._look),
+            "crank": Light(page.pictures.crank, self._crank_anchors, self._look),
+            "contacts": Light(page.pictures.contact, dict, self._look),
         }
         self._build_bar()
         self._model.changed.connect(self._bench_changed)
-        page.breaker.pointed.connect(self._pointed)
+        page.pictures.breaker.pointed.connect(self._pointed)
         self._look.changed.connect(self._look_changed)
 
     def _build_bar(self) -> None:
@@ -116,7 +116,7 @@ class Presenter(QObject):
         elif self._projected_here:
             self._look.line_factor = 1.0
         self._light()
-        page.breaker.setFocus()
+        page.pictures.breaker.setFocus()
 
     def step_back(self) -> None:
         """Put away one thing after the other, the last laid on first; then end."""
@@ -173,7 +173,7 @@ class Presenter(QObject):
             words = said if name == "breaker" else ""
             light.show(part if here else "", tr(part) if here else "", words, self.spot.isChecked())
         told = {p for e, p in self._order[: max(self._at, 0)] if e == "breaker"} - {part}
-        self._page.breaker.set_named(frozenset(told) if self.on else None)
+        self._page.pictures.breaker.set_named(frozenset(told) if self.on else None)
         count = len(self._order)
         self.where.setText(tr("  {number} of {count}  ", number=self._at + 1, count=count))
         words = tr("{part}: {told}", part=tr(part), told=said) if part else tr("No part is named yet")
@@ -182,7 +182,7 @@ class Presenter(QObject):
         self.next.setEnabled(self.on and self._at < count - 1)
 
     def _breaker_anchors(self) -> Mapping[str, tuple[str, Point]]:
-        drawing: BreakerEnd = self._page.breaker.drawing
+        drawing: BreakerEnd = self._page.pictures.breaker.drawing
         return drawing.anchors
 
     def _crank_anchors(self) -> Mapping[str, tuple[str, Point]]:
@@ -198,12 +198,12 @@ class Presenter(QObject):
             self.frozen.hide()
             self.frozen = None
         if on:
-            self.frozen = Frozen(self._page.bench, self._page, self._look)
+            self.frozen = Frozen(self._page.pictures, self._page, self._look)
 
     def hide_numbers(self, hidden: bool) -> None:
         """Take the true numbers off all pictures, and calculators and plots away, or bring them back."""
         page = self._page
-        for view in (page.breaker, page.contact, page.drive, page.crank):
+        for view in (page.pictures.breaker, page.pictures.contact, page.pictures.drive, page.pictures.crank):
             view.numbers = not hidden
             view.show_state(self._model.state)
             view.fit()
@@ -246,14 +246,14 @@ class Presenter(QObject):
             self.compared.hide()
             self.compared.deleteLater()
             self.compared = None
-            page.bench.setEnabled(True)
-            page.breaker.setFocus()
+            page.pictures.setEnabled(True)
+            page.pictures.breaker.setFocus()
         if on and self.kept is not None:
             self.compared = BeforeAndAfter(
-                self.kept, page.breaker, self._model, page.bench, page, self._look
+                self.kept, page.pictures.breaker, self._model, page.pictures, page, self._look
             )  # fmt: skip
             self.compared.kept.refused.connect(page.say)
-            page.bench.setEnabled(False)  # what lies below takes no keys
+            page.pictures.setEnabled(False)  # what lies below takes no keys
 
     def _bench_changed(self, state: BenchState, old: BenchState | None = None) -> None:
         if not self.on:

@@ -25,7 +25,8 @@ def test_a_double_click_fills_the_page_with_any_picture_and_esc_puts_it_back(ope
     page = window.bench_page
     for tab in (0, 1):
         window.tabs.setCurrentIndex(tab)
-        splitters = (page.bench, page.split, page.pictures, page.row)
+        pictures = page.pictures
+        splitters = (pictures, page.split, pictures.above, pictures.row)
         before = seen(window), [size for splitter in splitters for size in splitter.sizes()]
         for name in before[0]:
             picture = getattr(window, name)

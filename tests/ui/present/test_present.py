@@ -69,7 +69,7 @@ def test_f5_presents_and_escape_leaves_everything_as_it_was(open_window, qtbot):
         assert not window.presenter.on and not window.presenter.bar.isVisible()
         assert not window.menus.projector_action.isChecked() and window.tabs.isVisible()
         assert all(v.over is None and v.numbers for v in (window.breaker, window.drive, window.crank, window.contact))
-        assert window.bench.isEnabled() and window.menus.plots_action.isEnabled()
+        assert window.pictures.isEnabled() and window.menus.plots_action.isEnabled()
         assert window.breaker.hasFocus()
     finally:
         QApplication.setFont(before)
@@ -169,7 +169,7 @@ def test_a_frozen_picture_stands_while_the_bench_moves_on(present):
     key(window, Key.Key_F)
     frozen = presenter.frozen
     assert frozen is not None and frozen.words == says("FROZEN · as on the bench")
-    assert frozen.size() == window.bench.size()
+    assert frozen.size() == window.pictures.size()
     before = pixels(frozen)
     rotor = window.model.state.rotor_deg
     key(window.breaker, Key.Key_Up)  # hands reach through
@@ -182,7 +182,7 @@ def test_a_frozen_picture_stands_while_the_bench_moves_on(present):
     assert (before[:-band] == after[:-band]).all() and (before[-band:] != after[-band:]).any()
     window.resize(window.width() - 100, window.height())
     QApplication.processEvents()
-    assert frozen.size() == window.bench.size()
+    assert frozen.size() == window.pictures.size()
     key(window, Key.Key_F)
     assert presenter.frozen is None
 
@@ -217,7 +217,7 @@ def test_before_and_after_stand_side_by_side(present):
     window.model.send(TurnScrew(-6.0))
     key(window, Key.Key_A)
     compared = presenter.compared
-    assert compared is not None and compared.size() == window.bench.size()
+    assert compared is not None and compared.size() == window.pictures.size()
     assert abs(compared.before.width() - compared.after.width()) <= 1
     assert "contacts wider" in compared.words.text() and "mm wider" in compared.words.text()
     # The kept moment does not move, neither by itself nor by hand; the bench does, by key and by drag.
@@ -231,7 +231,7 @@ def test_before_and_after_stand_side_by_side(present):
     key(window, Key.Key_Period)
     assert not re.search(r"\d", compared.words.text())
     key(window, Key.Key_A)
-    assert presenter.compared is None and window.bench.isEnabled()
+    assert presenter.compared is None and window.pictures.isEnabled()
     key(window, Key.Key_K)
     assert presenter.kept is None and not presenter.compare.isEnabled(), "one moment, kept and forgotten by one key"
 

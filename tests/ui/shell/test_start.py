@@ -55,7 +55,7 @@ def test_the_pictures_hardly_move_when_the_rest_comes(qtbot):
     qtbot.addWidget(window)
     window.resize(1280, 720)
     window.show()
-    pictures = (window.breaker, window.pictures.widget(1))
+    pictures = (window.breaker, window.pictures.beside)
     before = [(p.mapTo(window, p.rect().topLeft()), p.size()) for p in pictures]
     window.furnish()
     qtbot.waitUntil(lambda: not window.furnishing)
