@@ -36,17 +36,17 @@ def strip(qtbot):
 def test_the_cursor_goes_where_it_is_dragged_in_one_step_of_the_history(strip, qtbot):
     view = strip()
     model = view.model
-    start = view.x_of(view.strip.cursor_deg(model.state.rotor_deg))
-    wanted = view.x_of(20.0)
-    middle = round(view.plot_area().center().y())
+    start = view.room.x_of(view.strip.cursor_deg(model.state.rotor_deg))
+    wanted = view.room.x_of(20.0)
+    middle = round(view.room.area.center().y())
     qtbot.mousePress(view, Qt.MouseButton.LeftButton, pos=QPoint(round(start), middle))
     for share in (0.3, 0.7, 1.0):
         qtbot.mouseMove(view, QPoint(round(start + share * (wanted - start)), middle))
     qtbot.mouseRelease(view, Qt.MouseButton.LeftButton, pos=QPoint(round(wanted), middle))
-    pixel = abs(view.angle_at(1.0) - view.angle_at(0.0))
+    pixel = abs(view.room.angle_at(1.0) - view.room.angle_at(0.0))
     assert view.strip.cursor_deg(model.state.rotor_deg) == pytest.approx(20.0, abs=pixel)
     model.undo()
-    assert view.x_of(view.strip.cursor_deg(model.state.rotor_deg)) == pytest.approx(start), "one step"
+    assert view.room.x_of(view.strip.cursor_deg(model.state.rotor_deg)) == pytest.approx(start), "one step"
 
 
 def test_the_arrow_keys_turn_the_rotor_finer_with_shift(strip, qtbot):
@@ -60,14 +60,14 @@ def test_the_arrow_keys_turn_the_rotor_finer_with_shift(strip, qtbot):
 
 def test_curves_stand_at_their_values(strip):
     view = strip()
-    lanes = [view.lane(i) for i in range(3)]
+    lanes = [view.room.lane(i) for i in range(3)]
     assert all(a.bottom() < b.top() for a, b in pairwise(lanes))
-    assert view.flux_y(0.0) == pytest.approx(lanes[0].center().y())
-    assert view.current_y(0.0) == pytest.approx(lanes[1].bottom())
+    assert view.room.flux_y(0.0) == pytest.approx(lanes[0].center().y())
+    assert view.room.current_y(0.0) == pytest.approx(lanes[1].bottom())
     for y_of, values, lane in (
-        (view.flux_y, view.strip.flux, lanes[0]),
-        (view.current_y, view.strip.current_a, lanes[1]),
-        (view.energy_y, view.strip.energy_mj, lanes[2]),
+        (view.room.flux_y, view.strip.flux, lanes[0]),
+        (view.room.current_y, view.strip.current_a, lanes[1]),
+        (view.room.energy_y, view.strip.energy_mj, lanes[2]),
     ):
         drawn = np.array([y_of(v) for v in values.tolist()])
         assert drawn.min() >= lane.top() - 1e-6
@@ -81,13 +81,13 @@ def test_the_curves_are_painted_where_their_values_stand(strip):
     view = strip()
     picture, colours = view.grab().toImage(), scene_colours(LIGHT)
     for y_of, values, role in (
-        (view.flux_y, view.strip.flux, "flux"),
-        (view.current_y, view.strip.current_a, "opening"),
+        (view.room.flux_y, view.strip.flux, "flux"),
+        (view.room.current_y, view.strip.current_a, "opening"),
     ):
         wanted = QColor(colours[role])
         for share in (0.1, 0.25, 0.9):
             at = int(share * len(values))
-            x, y = view.x_of(float(view.strip.rotor_deg[at])), y_of(float(values[at]))
+            x, y = view.room.x_of(float(view.strip.rotor_deg[at])), y_of(float(values[at]))
             near = [picture.pixelColor(round(x), round(y) + step) for step in (-1, 0, 1)]
             assert any(_unlike(colour, wanted) < 60 for colour in near), f"{role} at {share}"
 
@@ -98,8 +98,8 @@ def _unlike(one: QColor, other: QColor) -> int:
 
 def test_the_spark_is_as_long_as_its_energy(strip):
     view = strip()
-    right, half = view.strip, replace(view.strip, energy_mj=view.strip.energy_mj / 2)
-    assert view.spark_length(half) == pytest.approx(view.spark_length(right) / 2)
+    half = replace(view.room, strip=replace(view.strip, energy_mj=view.strip.energy_mj / 2))
+    assert half.spark_length == pytest.approx(view.room.spark_length / 2)
 
 
 def test_without_electrical_values_it_says_what_is_missing(strip):
