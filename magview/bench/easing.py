@@ -13,10 +13,10 @@ STEPS_DEG: dict[Eased, float] = {"plate": 0.05, "screw": 0.5}
 _MOST = 4000
 """Steps after which a hand gives up; stops end the travel long before."""
 
-Room = TypeVar("Room")
+T = TypeVar("T")
 
 
-def ease(room: Room, step: Callable[[Room], Room], sees: Callable[[Room], object]) -> Room:
+def ease(room: T, step: Callable[[T], T], sees: Callable[[T], object]) -> T:
     """A room after so many steps as it takes until what is seen differs, or until a step changes nothing more."""
     before = sees(room)
     for _ in range(_MOST):

@@ -33,10 +33,10 @@ def by_eye(practice: Practice) -> ByEye:
     marks, ratio = bench.magneto.marks, bench.magneto.cam.turns_per_rotor_turn
 
     def phase(name: str) -> float:
-        return between(practice.seed, 0.0, 2.0 * math.pi, practice.side, "by eye", name)
+        return between(practice.seed, 0.0, 2.0 * math.pi, practice.side, "by-eye", name)
 
     waves = [
-        math.sin(2.0 * math.pi * bench.rotor_deg / wave + phase(f"rotor {n}")) for n, wave in enumerate(_WAVES_DEG)
+        math.sin(2.0 * math.pi * bench.rotor_deg / wave + phase(f"rotor-{n}")) for n, wave in enumerate(_WAVES_DEG)
     ]
     # The larger wave rules; the smaller keeps one known place from telling another.
     seen = math.sin(0.5 * math.pi * max(-1.0, min(1.0, 0.85 * waves[1] + 0.35 * waves[0])))
