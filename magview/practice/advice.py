@@ -6,6 +6,7 @@ The moves are the bench's own: plate and screw by the closed-form adjustment, te
 from __future__ import annotations
 
 import math
+from collections.abc import Callable
 from dataclasses import dataclass
 
 from magview.bench.advised import ORDERS
@@ -55,28 +56,41 @@ def teeth_wanted(state: BenchState) -> Move | None:
     fires = (fires + 360.0) % 720.0 - 360.0
     if abs(fires - engaged.mounting.wanted_btdc_deg) > 90.0:
         return None
-    return _best(engaged, fires)
+    return best_move(engaged, fires)
 
 
-def _best(engaged: Engaged, fires: float) -> Move:
+def best_move(engaged: Engaged, fires: float) -> Move:
+    """The best move of teeth for a firing [crank deg BTDC]."""
     teeth, wanted = engaged.installation.disc, engaged.mounting.wanted_btdc_deg
     return plan(teeth.magneto_teeth, teeth.drive_teeth, engaged.ratio, round(fires, 9), wanted, most=1)[0]
 
 
-def efficient_path(found: Practice) -> list[str]:
-    """The acts, in words, in the order of a careful hand. `found` is the practice room as it was found."""
+@dataclass(frozen=True)
+class Amounts:
+    """Words for the acts that take an amount: by the truth, or by somebody's own readings."""
+
+    setting: Callable[[Practice, str], list[str]]
+    """Gap and opening of the magneto in view, which has this name."""
+    disc: Callable[[Practice], list[str]]
+    teeth: Callable[[Practice], list[str]]
+
+
+def efficient_path(found: Practice, amounts: Amounts | None = None) -> list[str]:
+    """The acts, in words, in the order of a careful hand. `found` is the practice room as it was found; without
+    `amounts` they are the true ones."""
+    amounts = amounts or Amounts(_setting, _disc, _teeth)
     goals: set[str] = {g.goal for g in found.exercise.goals}
     goals |= {g.reading for g in found.exercise.goals if g.reading is not None}
     path: list[str] = []
     if found.bench.engaged is not None:
         path += _safe(found)
     for side in found.sides:
-        path += _inside(view(found, side), goals)
+        path += _inside(view(found, side), goals, amounts)
     if found.bench.engaged is not None and goals & {"timing", "disc-zero", "firing"}:
-        path += _disc(found)
+        path += amounts.disc(found)
     if "timing" in goals:
         for side in found.sides:
-            path += _teeth(view(found, side))
+            path += amounts.teeth(view(found, side))
     if "e-gap" in goals:
         path.append(tr("Lay the straightedge on, look square over it, turn to the mark with rotation, and hold."))
     if "secured" in goals:
@@ -149,7 +163,7 @@ _DECIDE = {
 }
 
 
-def _inside(room: Practice, goals: set[str]) -> list[str]:
+def _inside(room: Practice, goals: set[str], amounts: Amounts) -> list[str]:
     name, state, path = side_words(room, room.side), room.bench, []
     if "lead" in goals:
         path.append(
@@ -180,7 +194,7 @@ def _inside(room: Practice, goals: set[str]) -> list[str]:
     if "opening" in goals or "gap" in goals:
         anew = room.exercise.rules >= 2 and "contacts" in goals and best(room.exercise, room.seat.faces) != "leave"
         # Nobody knows beforehand what the stone takes off and where a new pair comes to stand.
-        path += [tr(ORDERS), tr(_ANEW, name=name)] if anew else _setting(room, name)
+        path += [tr(ORDERS), tr(_ANEW, name=name)] if anew else amounts.setting(room, name)
     return path
 
 
@@ -234,14 +248,15 @@ def _disc(found: Practice) -> list[str]:
             "Stop in No. {cylinder}, met gently from both sides; half-way between the readings is top dead centre.",
             cylinder=found.timing_cylinder,
         ),
-        *_link_rod(found),
+        *link_rod(found),
         tr("Turn the disc {error:deg} later, to read zero there. Stop out.", error=abs(error))
         if error >= 0
         else tr("Turn the disc {error:deg} earlier, to read zero there. Stop out.", error=abs(error)),
     ]
 
 
-def _link_rod(found: Practice) -> list[str]:
+def link_rod(found: Practice) -> list[str]:
+    """A sentence on the link rod of the timing cylinder, where it has one."""
     engaged = found.bench.engaged
     assert engaged is not None
     engine = engaged.installation.engine
@@ -253,17 +268,29 @@ def _teeth(room: Practice) -> list[str]:
     assert engaged is not None
     move = teeth_wanted(room.bench)
     if move is None:
-        return [
-            tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name)
-            if room.bench.magneto.grounding_tab is True
-            else tr("On {name}: paint marks, jumper on, plug out, nuts off, lift it off.", name=name),
-            tr(
-                "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
-                "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",
-                cylinder=room.timing_cylinder,
-                wanted=engaged.mounting.wanted_btdc_deg,
-            ),
-        ]
+        return lifted_off(room, name)
+    return moved_teeth(room, name, move)
+
+
+def lifted_off(room: Practice, name: str) -> list[str]:
+    """Steps where the magneto must come off and be meshed anew."""
+    engaged = room.bench.engaged
+    assert engaged is not None
+    return [
+        tr("On {name}: paint marks, plug out, nuts off, lift it off.", name=name)
+        if room.bench.magneto.grounding_tab is True
+        else tr("On {name}: paint marks, jumper on, plug out, nuts off, lift it off.", name=name),
+        tr(
+            "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
+            "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",
+            cylinder=room.timing_cylinder,
+            wanted=engaged.mounting.wanted_btdc_deg,
+        ),
+    ]
+
+
+def moved_teeth(room: Practice, name: str, move: Move) -> list[str]:
+    """Steps for a move of teeth, which may be none."""
     if not (move.magneto_teeth or move.disc_teeth):
         return [tr("On {name}, no tooth needs to move; lamp and disc with rotation say so.", name=name)]
     flange, disc = move_words(move, room.bench.magneto.rotation, "drive end")

@@ -13,12 +13,12 @@ from magview.bench.state import Side
 from magview.curves.setting_path import SettingPath
 from magview.physics.cam.lobes import cylinders_of_lobe
 from magview.practice.actions import HandIn
-from magview.practice.advice import efficient_path
 from magview.practice.attempt import RULES, Attempt
 from magview.practice.evidence import Evidence, evidence
 from magview.practice.exercise import Exercise
 from magview.practice.folded import Folded, fold
 from magview.practice.marking import Marking, after_run, mark_evidence, not_marked
+from magview.practice.method import method
 from magview.practice.next_time import next_time
 from magview.practice.readings import OwnReading, lead_truth, own_readings
 from magview.practice.state import Practice, true_firing_deg, true_readings, view
@@ -84,7 +84,7 @@ class Debrief:
     timeline: tuple[DebriefLine, ...]
     replay: Replay
     path: tuple[str, ...]
-    """The efficient path, step by step."""
+    """The efficient path with the trainee's own readings, step by step."""
     cards: tuple[Folded, ...]
     """The time line folded by act."""
     goals: tuple[GoalTold, ...]
@@ -120,7 +120,7 @@ def debrief(attempt: Attempt) -> Debrief:
         readings=tuple(own_readings(found)),
         timeline=tuple(_lines(found, dangers)),
         replay=Replay((0.0, *times), tuple(states)),
-        path=tuple(efficient_path(found.first)),
+        path=tuple(method(found)),
         cards=fold(found.steps, {index: "; ".join(told) for index, told in dangers.items()}),
         goals=goals,
         next_time=next_time(marking, goals) if goals else "",

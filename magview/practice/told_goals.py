@@ -117,7 +117,8 @@ def _gap(found: Evidence, room: Practice) -> Gauged:
     low, high = room.bench.magneto.gap_limits_mm
     gaps = true_readings(room.bench).max_gap_mm.tolist()
     worst = max(gaps, key=lambda gap: max(low - gap, gap - high))
-    own, words = bracket(_tried(found, room.side, gaps.index(worst) + 1))
+    own, reading = bracket(_tried(found, room.side, gaps.index(worst) + 1))
+    words = tr("you: {reading}", reading=reading) if reading else tr("you did not measure it")
     return Gauged(worst, low, high, format_length(worst), (format_length(low), format_length(high)), own, words)
 
 
@@ -130,7 +131,7 @@ def _tried(found: Evidence, side: Side, lobe: int) -> list[Tried]:
 
 
 def bracket(tried: list[Tried]) -> tuple[tuple[float, float] | None, str]:
-    """Bounds of a gap that blades leave, and the two blades in words. One bound alone is no bracket."""
+    """Bounds of a gap that blades leave, and the two blades in words ("" without any); one bound is no bracket."""
     goes = [t for t in tried if t.feel is not Feel.NO_GO]
     stops = [t for t in tried if t.feel is Feel.NO_GO]
     thick = max((t.thick_mm for t in goes), default=None)
@@ -146,10 +147,8 @@ def bracket(tried: list[Tried]) -> tuple[tuple[float, float] | None, str]:
         )
     if close is not None:
         said.append(tr("{blade} does not go", blade=format_length(close)))
-    if not said:
-        return None, tr("you did not measure it")
-    words = tr("you: {reading}", reading=", ".join(said))
-    return ((thick, bound) if thick is not None and bound is not None and thick <= bound else None), words
+    own = (thick, bound) if thick is not None and bound is not None and thick <= bound else None
+    return own, ", ".join(said)
 
 
 def _blades_lack(found: Evidence, left: Practice, side: Side) -> str:

@@ -2,6 +2,9 @@
 
 from __future__ import annotations
 
+import math
+import re
+
 import pytest
 
 from magview.bench import actions as bench
@@ -199,3 +202,23 @@ def test_an_attempt_whose_truth_was_known_keeps_that_in_its_file_and_an_old_file
     assert debrief(attempt_of(parse_json(dump_attempt(known).encode(), "a"), "a")).truth_known
     assert "truth_known" not in dump_attempt(plain)
     assert not attempt_of(parse_json(dump_attempt(plain).encode(), "a"), "a").truth_known
+
+
+# ---------------------------------------------------------------------- the method
+
+
+@pytest.mark.parametrize("name", ["gap-wrong", "creeping-screw", "several-teeth-out"])
+def test_the_method_tells_what_was_read_and_no_amount_that_nobody_read(name):
+    """Without a reading no step has an angle for screw, plate, disc or teeth; with readings it is the trainee's."""
+    blind = " ".join(debrief(done(name)).path)
+    assert not re.search(r"\d°? (with|against|closer|wider|later|earlier)|\d teeth", blind)
+    told = debrief(Trainee(find_exercise(name), 4).work())
+    assert "you read" in " ".join(told.path)
+
+
+def test_the_plate_turns_by_as_much_as_the_edge_was_off():
+    """The straightedge at an arc's length from the mark: the plate goes back by the angle of that arc."""
+    attempt = Trainee(find_exercise("gap-wrong"), 4).work()
+    (step,) = (line for line in debrief(attempt).path if "you read" in line)
+    radius = attempt.exercise.unit.marks.radius_mm
+    assert f"{math.degrees(math.atan(0.5 / radius)):.2f}°" in step and "0.500 mm" in step
