@@ -18,6 +18,7 @@ from magview.spec.language import tr
 from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.picture_view import PictureView
 from magview.ui.pictures.scene_painter import ScenePainter
@@ -42,14 +43,14 @@ class ContactView(PictureView):
         self.setMinimumHeight(110)
         self.setAccessibleName(tr("Contacts, magnified"))
         self.show_state(model.state)
-        model.changed.connect(self.show_state)
+        self.follower = Follower(self, model, self.show_state)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""
         gap = self._breaker.now.gap_mm
         words = tr("Contacts closed.") if gap <= 0 else tr("Contacts open {gap:length}.", gap=gap)
         self.setAccessibleDescription(words if self.numbers else tr("No measure in practice: try blades."))
-        self.viewport().update()
+        self.repaint_soon()
 
     def look_changed(self) -> None:
         """Other colours or another unit."""

@@ -20,6 +20,7 @@ from magview.physics.engine.coupling import Move
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.breaker_hands import LENS_FACTOR
 from magview.ui.pictures.drive_motion import HOLD_MS, DriveMotion
 from magview.ui.pictures.drive_panes import WIDE, KeptScenes, Pane, room_of
@@ -63,7 +64,7 @@ class CouplingPicture(PictureView):
         self.play_button.hide()
         self.motion.moved.connect(self.viewport().update)
         self.show_state(model.state)
-        model.changed.connect(self.show_state)
+        self.follower = Follower(self, model, self.show_state)
 
     def _build_button(self, sign: str, name: str, tip: str, act: Callable[[], None]) -> QToolButton:
         button = QToolButton(self.viewport())
@@ -154,7 +155,7 @@ class CouplingPicture(PictureView):
         if engaged is not None and coupling is not None:
             self._picture.turn(drive_pose(state, engaged).aside(self._aside).turns_deg)
         self._describe(state, engaged)
-        self.viewport().update()
+        self.repaint_soon()
 
     def _show_moved(self, state: BenchState, old: BenchState | None) -> None:
         """Teeth moved are shown going to their new places from where they are seen."""

@@ -24,6 +24,7 @@ from magview.physics.engine.crank import piston_drop_mm
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
 from magview.ui.pictures.scene import PictureScene
 
@@ -57,14 +58,15 @@ class CrankView(PictureView):
         self._model = model
         self.numbers, self._disc_error = numbers, 0.0
         self._drawing: CrankEnd | None = None
-        self._now: CrankPose | None = None
+        self._now: tuple[BenchState, CrankPose] | None = None
+        """The pose of a state."""
         self._drag: _Drag | None = None
         self._fitted: tuple[tuple[object, ...], str] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(190, 120)
         self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
         self.show_state(model.state)
-        model.changed.connect(self.show_state)
+        self.follower = Follower(self, model, self.show_state)
 
     # -------------------------------------------------------------- showing
 
@@ -72,8 +74,7 @@ class CrankView(PictureView):
         """Show a state; the outlines are rebuilt only for another engine."""
         engaged = state.engaged
         drawing = crank_end(engaged.installation.engine) if engaged else None
-        # Known before the picture is fitted: its caption, which takes room, says where the crank stands.
-        now = self._now = crank_pose(engaged.installation.engine, crank_deg(state)) if engaged else None
+        now = self._pose(engaged) if engaged else None
         if drawing is not self._drawing or (drawing is None and old is None):
             self._drawing = drawing
             self._picture.build(
@@ -88,7 +89,7 @@ class CrankView(PictureView):
             self._picture.turn({"rod": along - 90.0})
             self._picture.move("piston", now.piston)
         self.setAccessibleDescription(self._words(state, engaged) if engaged else tr("No engine."))
-        self.viewport().update()
+        self.repaint_soon()
 
     def look_changed(self) -> None:
         """Other colours, thicker lines, or another unit of length."""
@@ -102,9 +103,11 @@ class CrankView(PictureView):
             self.show_state(self._model.state)
 
     def _pose(self, engaged: Engaged) -> CrankPose:
-        if self._now is None:
-            self._now = crank_pose(engaged.installation.engine, crank_deg(self._model.state))
-        return self._now
+        """Of the model's state, which the picture may not have followed yet: its words are of that."""
+        state = self._model.state
+        if self._now is None or self._now[0] is not state:
+            self._now = state, crank_pose(engaged.installation.engine, crank_deg(state))
+        return self._now[1]
 
     def _words(self, state: BenchState, engaged: Engaged) -> str:
         if not self.numbers:
@@ -210,6 +213,12 @@ class CrankView(PictureView):
         self.frame(scale, QPointF((left + right) / 2, -(top + bottom) / 2 + (foot - head) / 2 / scale))
 
     # -------------------------------------------------------------- words over the picture
+
+    def paint_picture(self, painter: QPainter, ratio: float) -> None:
+        """Its parts stand where the last state shown put them: they must be those of the words."""
+        if self.follower is not None:
+            self.follower.catch_up()
+        super().paint_picture(painter, ratio)
 
     def paint_words(self, painter: QPainter) -> None:
         """Viewpoint, stroke, disc readings, and the marks of firing."""

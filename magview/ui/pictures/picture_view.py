@@ -26,6 +26,7 @@ from PySide6.QtWidgets import QGraphicsView, QWidget
 from magview.bench.state import BenchState
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene import PictureScene
 
@@ -77,6 +78,8 @@ class PictureView(QGraphicsView):
         """Whether true numbers may be written here, and hands find true places by themselves; in practice not."""
         self.ghost = Ghost()
         """The moment it is compared with."""
+        self.follower: Follower | None = None
+        """Has it show the model's state in its turn; None for a picture that shows each at once."""
         self.to_scale = True
         """Whether a bar can say how long a millimetre is drawn."""
         self.over: Callable[[QPainter], None] | None = None
@@ -103,6 +106,8 @@ class PictureView(QGraphicsView):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the kept ground, what moves on it, then the words over it in the widget's own pixels."""
+        if self.follower is not None:
+            self.follower.catch_up(painting=True)
         painter = QPainter(self.viewport())
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         self.paint_picture(painter, self.viewport().devicePixelRatioF())
@@ -110,6 +115,11 @@ class PictureView(QGraphicsView):
             self.over(painter)
         self._paint_focus(painter)
         painter.end()
+
+    def repaint_soon(self) -> None:
+        """Ask for a repaint, unless one is under way that shows the same."""
+        if self.follower is None or not self.follower.painting:
+            self.viewport().update()
 
     def paint_picture(self, painter: QPainter, ratio: float) -> None:
         """Paint picture and words, with so many pixels of the device for each of ours; 0 on paper: only lines."""
@@ -222,6 +232,8 @@ class PictureView(QGraphicsView):
 
     def stand_in(self, model: Pictured) -> Pictured:
         """Show another model's state from now on, unseen until the next repaint; returns the former model."""
+        if self.follower is not None:
+            self.follower.catch_up()
         former, self._model = self._model, model
         self.show_state(model.state)
         return former

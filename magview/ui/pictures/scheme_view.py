@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QWidget
 from magview.bench.state import BenchState
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.scene_painter import ScenePainter
 
 
@@ -17,6 +18,8 @@ class SchemeView(QWidget):
     def __init__(self, model: Pictured, look: Look, parent: QWidget | None = None, *, numbers: bool = True) -> None:
         super().__init__(parent)
         self.model, self.look, self.numbers, self.to_scale = model, look, numbers, False
+        self.follower: Follower | None = None
+        """Has it show the model's state in its turn; None for a picture that shows each at once."""
         self._painters: tuple[ScenePainter, ...] = ()
         """The painters of its scenes, if it has some."""
 
@@ -38,6 +41,8 @@ class SchemeView(QWidget):
 
     def stand_in(self, model: Pictured) -> Pictured:
         """Show another model's state from now on, unseen until the next repaint; returns the former model."""
+        if self.follower is not None:
+            self.follower.catch_up()
         former, self.model = self.model, model
         self.show_state(model.state)
         return former

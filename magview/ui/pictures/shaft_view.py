@@ -5,7 +5,7 @@ Pointing at a part lights it up, and says which, so that the other pictures ligh
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QFontInfo, QMouseEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QWidget
 
@@ -17,6 +17,7 @@ from magview.drawing.shaft_section import shaft_scene
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.kit.turns import Follower
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene_painter import ScenePainter
 from magview.ui.pictures.scheme_view import SchemeView
@@ -38,13 +39,16 @@ class ShaftView(SchemeView):
         super().__init__(model, look, parent, numbers=numbers)
         self._painters = ScenePainter(look.theme), ScenePainter(look.theme)
         self._scenes: tuple[Scene, Scene] | None = None
+        self._drawn: BenchState | None = None
+        """The state that they are of."""
         self.ghosts = Ghost(), Ghost()
         """The moment that section and cut are compared with."""
         self._hovering = ""
         self.setMouseTracking(True)
         self.setMinimumSize(160, 90)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)  # what lies behind need not be painted first
         self.setAccessibleName(tr("One shaft: engine, coupling, rotor, gears, distributor, cam"))
-        model.changed.connect(self.show_state)
+        self.follower = Follower(self, model, self.show_state)
         look.changed.connect(self._look_changed)
         self.show_state(model.state)
 
@@ -56,15 +60,16 @@ class ShaftView(SchemeView):
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Draw a state."""
-        self._scenes = None
-        self.setAccessibleDescription(" ".join(scene.description for scene in self.scenes(state)))
-        self.update()
+        self.setAccessibleDescription(" ".join(scene.description for scene in self.scenes()))
+        if self.follower is None or not self.follower.painting:
+            self.update()
 
-    def scenes(self, state: BenchState | None = None) -> tuple[Scene, Scene]:
+    def scenes(self) -> tuple[Scene, Scene]:
         """Section and cut as they stand."""
-        if self._scenes is None:
+        at = self.model.state
+        if self._scenes is None or self._drawn is not at:
             options = Options(numbers=self.numbers, hovering=self._hovering)
-            at = state or self.model.state
+            self._drawn = at
             self._scenes = (
                 self.ghosts[0].over(shaft_scene(at, options), at, lambda then: shaft_scene(then, options)),
                 self.ghosts[1].over(rotor_cut_scene(at, options), at, lambda then: rotor_cut_scene(then, options)),
@@ -104,7 +109,10 @@ class ShaftView(SchemeView):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Both scenes, each in its room."""
+        if self.follower is not None:
+            self.follower.catch_up(painting=True)
         painter = QPainter(self)
+        painter.fillRect(self.rect(), self._painters[0].colour("paper"))
         self.paint_picture(painter, self.devicePixelRatioF())
         painter.end()
 

@@ -45,6 +45,7 @@ class WhyHereView(SchemeView):
         """Angle of the rotor before it was last taken hold of."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(160, 90)
+        self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)  # what lies behind need not be painted first
         self.setAccessibleName(tr("Why here: flux, current and energy over the rotor's angle"))
         self.show_state(model.state)
         model.changed.connect(self.show_state)
