@@ -74,6 +74,7 @@ _TITLES = {
     "gap": (marked("Largest gap"), marked("Largest gap, {name}")),
     "opening": (marked("Opening from the mark"), marked("Opening from the mark, {name}")),
     "timing": (marked("Fires before top dead centre"), marked("Fires before top dead centre, {name}")),
+    "contacts": (marked("Contacts: the right decision"), marked("Contacts: the right decision, {name}")),
     "lead": (marked("Switch lead"), marked("Switch lead, {name}")),
     "marks": (marked("Paint marks on the coupling"), marked("Paint marks on the coupling, {name}")),
     "secured": (marked("Closed up"), marked("Closed up, {name}")),

@@ -165,7 +165,7 @@ class WayPlot(QWidget):
         painter.setPen(_pen(self._look.theme.faint, 1.7, _DOTTED))
         painter.drawPolyline(QPolygonF([self.place_of(*p) + beside for p in way.short]))
         corner = self.place_of(*way.short[0]) + beside, self.place_of(*way.short[1]) + beside
-        at = QLineF(*corner).pointAt(0.8) + QPointF(0.7 * self._em, 0.0)
+        at = QLineF(*corner).pointAt(0.3) + QPointF(0.7 * self._em, 0.0)
         self._word(painter, self._look.theme.faint, at, tr("short way"), 1)
 
     def _legs(self, painter: QPainter, way: SettingPath) -> None:

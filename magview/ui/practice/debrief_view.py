@@ -73,7 +73,11 @@ class DebriefView(QWidget):
         self.attempt, self.told, self.look = attempt, told, look
         self._lesson = lesson_for(told.marking)
         self._seen = False
-        column = QVBoxLayout(self)
+        whole = QVBoxLayout(self)
+        whole.setContentsMargins(0, 0, 0, 0)
+        whole.setSpacing(0)
+        inside = _Page()
+        column = QVBoxLayout(inside)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(2)
         column.addWidget(self._build_head())
@@ -85,7 +89,8 @@ class DebriefView(QWidget):
             self.pages.addWidget(page)
         column.addWidget(self.pages, 1)
         column.addWidget(self._build_cards())
-        column.addWidget(self._build_foot())
+        whole.addWidget(_scrolling(inside), 1)
+        whole.addWidget(self._build_foot())
         self.cards.moment_chosen.connect(self.replay.go_to)
         self.cards.play_wanted.connect(self._play_from)
         self.replay.moved.connect(self.cards.show_moment)
@@ -142,17 +147,11 @@ class DebriefView(QWidget):
         if not told.goals:
             column.addWidget(wrapped(told.marking.verdict))
         column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setFrameShape(QFrame.Shape.NoFrame)
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(side)
-        left = QWidget()
+        left = self._left = QWidget()
         both = QVBoxLayout(left)
         both.setContentsMargins(0, 0, 0, 0)
         both.setSpacing(2)
-        both.addWidget(scroll, 1)
+        both.addWidget(_scrolling(side), 1)
         self.next_time = wrapped(tr("Next time: {words}", words=told.next_time))
         self.next_time.setMargin(8)
         self.next_time.setAutoFillBackground(True)
@@ -297,6 +296,7 @@ class DebriefView(QWidget):
         narrow = self.width() < _NARROW * em
         self.split.setOrientation(Qt.Orientation.Vertical if narrow else Qt.Orientation.Horizontal)
         whole = self.split.height() if narrow else self.split.width()
+        self._left.setMinimumHeight(16 * em if narrow else 0)
         goals = whole // 2 if narrow else min(_GOALS * em, round(0.56 * whole))
         self.split.setSizes([goals, max(0, whole - goals)])
 
@@ -339,6 +339,25 @@ class DebriefView(QWidget):
     def _play_from(self, index: int) -> None:
         self.show_page(1)
         self.replay.play_from(index)
+
+
+class _Page(QWidget):
+    """A page as high as the window: its parts scroll in themselves before it does."""
+
+    def heightForWidth(self, width: int) -> int:
+        """No more than it cannot do without."""
+        return self.minimumSizeHint().height()
+
+
+def _scrolling(content: QWidget) -> QScrollArea:
+    """As high as there is room; what is higher scrolls."""
+    scroll = QScrollArea()
+    scroll.setFrameShape(QFrame.Shape.NoFrame)
+    scroll.setWidgetResizable(True)
+    scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setWidget(content)
+    return scroll
 
 
 def verdict_words(told: Debrief) -> str:

@@ -103,6 +103,7 @@ class GoalRow(QWidget):
     def _fit(self) -> None:
         em, layout = QFontInfo(self.font()).pixelSize(), self.layout()
         assert isinstance(layout, QGridLayout)
+        self.own.setFixedWidth(round(_SCORE * em))
         self.points.setFixedWidth(round(0.45 * _SCORE * em))
         if self.gauge is not None:
             self.gauge.setMinimumWidth(18 * em)  # beside a bar to scroll by, too
