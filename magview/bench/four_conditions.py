@@ -54,16 +54,26 @@ _UNKNOWN = {
 }
 """Reasons why nobody knows where the piston stands when the contacts open."""
 
-_GAP_WORDS = {True: marked("{angle:deg} past opening"), False: marked("{angle:deg} before opening")}
-_E_GAP_WORDS = {True: marked("{angle:deg} past the E-gap"), False: marked("{angle:deg} before the E-gap")}
+_OFF = marked("not on the engine")
+_OFF_WORDS = marked("The magneto is off the engine: crank and rotor turn each for itself.")
+
+_GAP_WORDS = {True: marked("opened {angle:deg} ago"), False: marked("open in {angle:deg}")}
+_E_GAP_WORDS = {True: marked("{angle:deg} late"), False: marked("{angle:deg} early")}
+"""For a narrow box; the whole words are in its tip."""
+
+
+_EVERY_LOBE = (Condition.MAGNET, Condition.CONTACTS)
+"""Judged wherever contacts open."""
 
 
 def four_now(state: BenchState) -> tuple[Told, ...]:
     """The four with crank and rotor as they stand; without an engine piston and finger are not known."""
     found = {one.condition: one for one in conditions_now(state)}
-    judging = found[Condition.CONTACTS].met
+    contacts = found[Condition.CONTACTS]
     side = state.engaged.side if state.engaged is not None else None
-    return tuple(_told(state, side, condition, found.get(condition), judging) for condition in Condition)
+    # Contacts that open on another lobe fire another cylinder: nothing is asked of No. 1's piston and finger there.
+    judging = {c: contacts.met and (contacts.number == 1 or c in _EVERY_LOBE) for c in Condition}
+    return tuple(_told(state, side, c, found.get(c), judging[c]) for c in Condition)
 
 
 def four_at_opening(state: BenchState, side: Side) -> tuple[Told, ...]:
@@ -86,10 +96,12 @@ def _told(
         never = tr("they never open") if condition is Condition.CONTACTS else "–"
         judged = Judged.WRONG if condition is Condition.CONTACTS else Judged.UNKNOWN
         return Told(condition, judged, name, never, tr(_UNKNOWN[Standing.NEVER_OPENS]))
-    figure, words = _figure(verdict), verdict_words(verdict)
+    figure, words = _figure(verdict), _with_tolerance(verdict)
+    if condition is Condition.PISTON and not at_opening and state.engaged is not None and not state.engaged.mounted:
+        return Told(condition, Judged.UNKNOWN, name, tr(_OFF), tr(_OFF_WORDS))
     if condition is Condition.PISTON and side is not None:
         now = standing(state, side)
-        if now is Standing.OUT_OF_DATE:
+        if now in (Standing.OUT_OF_DATE, Standing.TEETH_MOVED):
             expected = firing_btdc_deg(state, side)
             if at_opening:  # the old figure is no figure any more; the expected one is to be read
                 name, figure = tr("Piston No. 1, out of date"), tr("expect {angle}", angle=btdc_words(expected))
@@ -99,6 +111,19 @@ def _told(
     if verdict.met:
         return Told(condition, Judged.RIGHT, name, figure, words)
     return Told(condition, Judged.WRONG if judging else Judged.ELSEWHERE, name, figure, words)
+
+
+def _with_tolerance(verdict: Verdict) -> str:
+    """A condition in whole words, with its tolerance where those do not say it."""
+    words, allowed = verdict_words(verdict), verdict.allowed
+    match verdict.condition:
+        case Condition.CONTACTS:
+            return tr("{words}; ±{allowed:deg} of rotor counts as opening", words=words, allowed=allowed)
+        case Condition.FINGER:
+            return tr("{words}; ±{allowed:deg} of the finger counts as at No. 1", words=words, allowed=allowed)
+        case Condition.MAGNET if abs(verdict.value) < SHOWN_DEG:
+            return tr("{words}, ±{allowed:deg} of rotor allowed", words=words, allowed=allowed)
+    return words
 
 
 def _figure(verdict: Verdict) -> str:

@@ -47,6 +47,8 @@ class Standing(Enum):
     STANDS = "stands"
     OUT_OF_DATE = "out-of-date"
     """The contacts were set anew since."""
+    TEETH_MOVED = "teeth-moved"
+    """Teeth were moved since: moves are still counted from it, but it is not where the magneto fires."""
     CONTRADICTED = "contradicted"
     """It is not what the reading before and the acts since lead to."""
 
@@ -60,13 +62,14 @@ def standing(state: BenchState, side: Side) -> Standing:
         return Standing.NEVER_OPENS
     if abs(would - mounting.reads_btdc_deg) > SHOWN_DEG:
         return Standing.OUT_OF_DATE
-    if not mounting.lamp_read:
-        return Standing.NOT_READ
     should = mounting.foretold
-    if should is None or "reading" in mounting.checked:
-        return Standing.STANDS
-    apart = abs(mounting.reads_btdc_deg - should.btdc_deg)
-    return Standing.CONTRADICTED if apart > slack_deg(state.engaged.installation) else Standing.STANDS
+    if mounting.lamp_read and should is not None and "reading" not in mounting.checked:
+        apart = abs(mounting.reads_btdc_deg - should.btdc_deg)
+        if apart > slack_deg(state.engaged.installation):
+            return Standing.CONTRADICTED
+    if abs(firing_btdc_deg(state, side) - would) > SHOWN_DEG:
+        return Standing.TEETH_MOVED
+    return Standing.STANDS if mounting.lamp_read else Standing.NOT_READ
 
 
 def error_found_deg(state: BenchState, side: Side) -> float:
@@ -97,7 +100,7 @@ def unanswered(state: BenchState, side: Side) -> tuple[Check, ...]:
 
 def may_plan(state: BenchState, side: Side) -> bool:
     """Whether teeth may be planned: from a reading that is worth it, with nothing left to be asked."""
-    good = standing(state, side) in (Standing.STANDS, Standing.NOT_READ)
+    good = standing(state, side) in (Standing.STANDS, Standing.NOT_READ, Standing.TEETH_MOVED)
     return good and not unanswered(state, side)
 
 

@@ -11,7 +11,7 @@ from magview.bench.lamp import (
     standing,
     unanswered,
 )
-from magview.bench.state import BenchState, Check, Side, mounting_of
+from magview.bench.state import BenchState, Check, Engaged, Side, firing_btdc_deg, mounting_of
 from magview.bench.words import way_words
 from magview.physics.engine.lamp import ASK_FIRST_DEG, Cause, Explanation
 from magview.spec.language import format_angle, marked, tr
@@ -83,32 +83,37 @@ def should_words(btdc_deg: float) -> str:
 
 
 _OUT_OF_DATE = {
-    ("single", True): marked(
-        "⚠ {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor later. "
-        "The lamp should now read {now}. Read it again before any tooth is moved."
+    "single": marked(
+        "⚠ {old:deg} is out of date: {why}. It should now read {now}: read it again before any tooth is moved."
     ),
-    ("single", False): marked(
-        "⚠ {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
-        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
+    "left": marked(
+        "⚠ Left, {old:deg} is out of date: {why}. It should now read {now}: read it again before any tooth is moved."
     ),
-    ("left", True): marked(
-        "⚠ Left, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
-        "later. The lamp should now read {now}. Read it again before any tooth is moved."
-    ),
-    ("left", False): marked(
-        "⚠ Left, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
-        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
-    ),
-    ("right", True): marked(
-        "⚠ Right, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
-        "later. The lamp should now read {now}. Read it again before any tooth is moved."
-    ),
-    ("right", False): marked(
-        "⚠ Right, {old:deg} is out of date: the contacts were set anew and open {change:deg} of rotor "
-        "earlier. The lamp should now read {now}. Read it again before any tooth is moved."
+    "right": marked(
+        "⚠ Right, {old:deg} is out of date: {why}. It should now read {now}: read it again before any tooth is moved."
     ),
 }
-"""By the magneto, and whether the contacts open later."""
+_SET_ANEW = {
+    True: marked("the contacts were set anew and open {change:deg} of rotor later"),
+    False: marked("the contacts were set anew and open {change:deg} of rotor earlier"),
+}
+_BY_TEETH = {True: marked("teeth moved: {crank:deg} earlier"), False: marked("teeth moved: {crank:deg} later")}
+_BY_SETTING = {True: marked("setting: {crank:deg} earlier"), False: marked("setting: {crank:deg} later")}
+_IN_ALL = {
+    True: marked("{teeth}; {setting}; in all {crank:deg} of crank earlier"),
+    False: marked("{teeth}; {setting}; in all {crank:deg} of crank later"),
+}
+"""By whether it then fires earlier."""
+_TEETH_MOVED = {
+    "single": marked("⚠ Read with the teeth as found; expect {now} now: read again."),
+    "left": marked("⚠ Left: read with the teeth as found; expect {now} now: read again."),
+    "right": marked("⚠ Right: read with the teeth as found; expect {now} now: read again."),
+}
+_TEETH_NOT_READ = {
+    "single": marked("⚠ Teeth moved, and the lamp not read yet; expect {now} now: read it."),
+    "left": marked("⚠ Left: teeth moved, and the lamp not read yet; expect {now} now: read it."),
+    "right": marked("⚠ Right: teeth moved, and the lamp not read yet; expect {now} now: read it."),
+}
 
 _CONTRADICTED = marked(
     "✗ Stop: the lamp reads {reads} and should read {should}. They are {apart:deg} apart, and two readings may be "
@@ -121,14 +126,13 @@ def standing_words(state: BenchState, side: Side) -> str:
     engaged = state.engaged
     assert engaged is not None
     mounting, now = mounting_of(engaged, side), standing(state, side)
+    who = "single" if engaged.installation.position == "single" else side
     if now is Standing.OUT_OF_DATE:
-        acts = foretold(state, side)
-        who = "single" if engaged.installation.position == "single" else side
         return tr(
-            _OUT_OF_DATE[who, acts.opening_deg > 0],
+            _OUT_OF_DATE[who],
             old=mounting.reads_btdc_deg,
-            change=abs(acts.opening_deg),
-            now=place_words(acts.btdc_deg),
+            why=_why_words(state, side),
+            now=short_place_words(foretold(state, side).btdc_deg),
         )
     if now is Standing.CONTRADICTED and mounting.foretold is not None:
         should, reads = mounting.foretold.btdc_deg, mounting.reads_btdc_deg
@@ -142,6 +146,41 @@ def standing_words(state: BenchState, side: Side) -> str:
             cause=explanation_words(likeliest),
         )
     return ""
+
+
+def teeth_moved_words(state: BenchState, side: Side) -> str:
+    """Say that teeth were moved since the reading; "" where they were not, or worse is wrong with it."""
+    engaged = state.engaged
+    assert engaged is not None
+    if standing(state, side) is not Standing.TEETH_MOVED:
+        return ""
+    who = "single" if engaged.installation.position == "single" else side
+    words = _TEETH_MOVED if mounting_of(engaged, side).lamp_read else _TEETH_NOT_READ
+    return tr(words[who], now=btdc_words(foretold(state, side).btdc_deg))
+
+
+def teeth_moved_longest(engaged: Engaged) -> str:
+    """The longest that this can be, for a label that keeps room."""
+    who = "single" if engaged.installation.position == "single" else "right"
+    return tr(_TEETH_NOT_READ[who], now=btdc_words(-88.88))
+
+
+def _why_words(state: BenchState, side: Side) -> str:
+    """Acts since the lamp was read: contacts set anew, and the teeth's part of it where they were moved too."""
+    engaged = state.engaged
+    assert engaged is not None
+    acts = foretold(state, side)
+    by_teeth = acts.btdc_deg - firing_btdc_deg(state, side, as_found=True)
+    if abs(by_teeth) <= SHOWN_DEG:
+        return tr(_SET_ANEW[acts.opening_deg > 0], change=abs(acts.opening_deg))
+    whole = acts.btdc_deg - mounting_of(engaged, side).reads_btdc_deg
+    setting = whole - by_teeth
+    return tr(
+        _IN_ALL[whole > 0],
+        teeth=tr(_BY_TEETH[by_teeth > 0], crank=abs(by_teeth)),
+        setting=tr(_BY_SETTING[setting > 0], crank=abs(setting)),
+        crank=abs(whole),
+    )
 
 
 def unanswered_words(state: BenchState, side: Side) -> str:

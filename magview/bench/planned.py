@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from enum import Enum
 
 from magview.bench.engine_words import outside_words
-from magview.bench.lamp import may_plan, unanswered
+from magview.bench.lamp import Standing, may_plan, standing, unanswered
 from magview.bench.lamp_words import btdc_words, place_words
 from magview.bench.state import BenchState, Mounting, Side, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import timing_plan, timing_verdict
@@ -32,6 +32,8 @@ class Stage(Enum):
     """Right only because a bench begins so: nobody has read the lamp."""
     UNREACHABLE = "unreachable"
     MOVES = "moves"
+    TEETH_MOVED = "teeth-moved"
+    """Teeth were moved by no move of the plan: it waits until the lamp was read, or the bench is as found again."""
 
 
 @dataclass(frozen=True)
@@ -48,8 +50,11 @@ class Planned:
         return within_tolerance(move, self.tolerance_deg)
 
 
-def planned(state: BenchState, side: Side) -> Planned:
-    """The plan of a magneto as it stands. Raises SpecError without an engine."""
+def planned(state: BenchState, side: Side, under_way: bool = True) -> Planned:
+    """The plan of a magneto as it stands. Raises SpecError without an engine.
+
+    `under_way`: whether teeth that stand elsewhere than as found are those of a planned move that is being made.
+    """
     engaged = state.engaged
     assert engaged is not None
     tolerance, mounting = engaged.installation.engine.timing_tolerance_deg, mounting_of(engaged, side)
@@ -60,6 +65,8 @@ def planned(state: BenchState, side: Side) -> Planned:
         return Planned(Stage.NO_READING, (), tolerance)
     if not may_plan(state, side):
         return Planned(Stage.WAITING, moves, tolerance)
+    if not under_way and standing(state, side) is Standing.TEETH_MOVED:
+        return Planned(Stage.TEETH_MOVED, moves, tolerance)
     if timing_verdict(state, side) and (mounting.magneto_teeth, mounting.disc_teeth) == (0, 0):
         return Planned(Stage.RIGHT if mounting.lamp_read else Stage.ASSUMED, (), tolerance)
     return Planned(Stage.MOVES if within_tolerance(moves[0], tolerance) else Stage.UNREACHABLE, moves, tolerance)
@@ -69,6 +76,9 @@ _STAGES = {
     Stage.NO_READING: marked("There is no reading to plan from."),
     Stage.ASKED: marked("No moves are shown yet."),
     Stage.WAITING: marked("The moves wait: read the lamp again, then plan from what it reads."),
+    Stage.TEETH_MOVED: marked(
+        "The moves wait: they are counted from the teeth as found. Read the lamp again, or set the teeth back."
+    ),
     Stage.RIGHT: marked("✓ Right: leave the teeth alone."),
     Stage.ASSUMED: marked("Read the lamp and enter what it says: then the moves stand here."),
 }

@@ -93,6 +93,32 @@ def tooth_degrees(magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_tu
     )
 
 
+def tooth_of_disc_words(engaged: Engaged) -> str:
+    """The angle of one tooth between disc and drive flange (A)."""
+    teeth = engaged.installation.disc
+    rotor, crank = _tooth(engaged, 0, 1)
+    return tr(
+        "one of {teeth} teeth (A) is {rotor:deg} of rotor = {crank:deg} of crank",
+        teeth=teeth.drive_teeth, rotor=rotor, crank=crank,
+    )  # fmt: skip
+
+
+def tooth_of_flange_words(engaged: Engaged) -> str:
+    """The angle of one tooth between magneto flange and disc (B)."""
+    teeth = engaged.installation.disc
+    rotor, crank = _tooth(engaged, 1, 0)
+    return tr(
+        "one of {teeth} teeth (B) is {rotor:deg} of rotor = {crank:deg} of crank",
+        teeth=teeth.magneto_teeth, rotor=rotor, crank=crank,
+    )  # fmt: skip
+
+
+def _tooth(engaged: Engaged, i: int, j: int) -> tuple[float, float]:
+    teeth = engaged.installation.disc
+    rotor = rotor_shift_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j)
+    return rotor, crank_advance_deg(teeth.magneto_teeth, teeth.drive_teeth, i, j, engaged.ratio)
+
+
 def far_apart(engaged: Engaged) -> list[Mounting]:
     """Mountings of which there is as much to say as there can be: neither, either, both marks half a turn away."""
     coupling = engaged.installation.disc

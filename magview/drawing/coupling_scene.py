@@ -18,7 +18,7 @@ import numpy as np
 from magview.bench.planned import counts
 from magview.bench.state import BenchState, Engaged
 from magview.bench.words import drive_end_sense
-from magview.drawing.coupling_words import Told, corner_lines, foot_em, head_em, steps
+from magview.drawing.coupling_words import FOUND_EM, Told, corner_lines, foot_em, head_em, steps
 from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, HUB_MM, DrivePose, drive_pose, toothed
 from magview.drawing.other_drives import other_drive_scene
 from magview.drawing.scene import CornerLine, CornerWords, Group, Hatch, Options, Piece, Scene, Style, Turn, Word
@@ -76,7 +76,7 @@ def coupling_scene(
     wide, high = room_em
     above, below = head_em(high), foot_em(high)
     beside = min(high, wide - _COLUMN_EM) > 1.05 * min(wide, high - above - below)
-    below = below if move is not None else 0.6
+    below = below if move is not None else FOUND_EM if options.numbers else 0.6
     across = 2 * _BOX * max(wide / high, (_COLUMN_EM + high) / high) if beside else 2 * _BOX
     box = (-_BOX, -_BOX, across - _BOX, _BOX) if at_engine else (_BOX - across, -_BOX, _BOX, _BOX)
     margins = (0.0, 0.0) if beside else (above, below)

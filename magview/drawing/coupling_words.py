@@ -7,9 +7,9 @@ from dataclasses import dataclass
 
 from magview.bench.lamp_words import btdc_words, place_words
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
-from magview.bench.words import drive_end_sense
+from magview.bench.words import drive_end_sense, short_words
 from magview.drawing.scene import CornerLine, CornerWords
-from magview.physics.engine.coupling import Move
+from magview.physics.engine.coupling import Move, crank_advance_deg
 from magview.spec.language import tr
 
 LOW_EM = 20.0
@@ -37,6 +37,12 @@ class Told:
     """Whether paint is shown where it was as found."""
 
     @property
+    def moved(self) -> bool:
+        """Whether teeth stand elsewhere than as found."""
+        at = self.engaged.mounting
+        return (at.magneto_teeth, at.disc_teeth) != (0, 0)
+
+    @property
     def clockwise(self) -> bool:
         """Whether it turns clockwise as it is seen."""
         return (drive_end_sense(self.state.magneto) > 0) != self.at_engine
@@ -52,6 +58,10 @@ def foot_em(high_em: float) -> float:
     return 5.0 if high_em >= LOW_EM else 4.4
 
 
+FOUND_EM = 3.2
+"""The same for what a tooth does, while no move is planned: kept always, so that nothing moves with a tooth."""
+
+
 def corner_lines(told: Told, numbers: bool, beside: bool, high_em: float) -> Iterator[CornerWords]:
     """Title and steps in the corners of a picture; `beside` the coupling they have a column, else the whole width."""
     yield CornerWords("top-left", tuple(_title(told, beside, high_em < LOW_EM)))
@@ -63,10 +73,56 @@ def corner_lines(told: Told, numbers: bool, beside: bool, high_em: float) -> Ite
     if told.move is not None and numbers:
         expected = _broken(_expected(told, told.move), beside)
         lines += [CornerLine(wordings, "planned", size, i == 0) for i, wordings in enumerate(expected)]
+    if told.move is None and numbers:
+        lines += _consequence(told, beside, size) if told.moved else _one_tooth(told, beside, size)
     if told.strayed:
-        lines.append(CornerLine((tr("dashed: as found"), tr("as found")), "second_ink", size))
+        lines.append(CornerLine((tr("dashed: as found"), tr("dashed: found")), "second_ink", size))
     if lines:
         yield CornerWords("bottom-left", tuple(lines))
+
+
+def _crank_deg(told: Told, magneto_teeth: int, disc_teeth: int) -> float:
+    """Advance of the firing by so many teeth [crank deg]."""
+    teeth = told.engaged.installation.disc
+    return crank_advance_deg(teeth.magneto_teeth, teeth.drive_teeth, magneto_teeth, disc_teeth, told.engaged.ratio)
+
+
+def _consequence(told: Told, beside: bool, size: float) -> Iterator[CornerLine]:
+    """Teeth moved from as found, and how much later or earlier it fires for them."""
+    at = told.engaged.mounting
+    crank = _crank_deg(told, at.magneto_teeth, at.disc_teeth)
+    acts, short = [], []
+    if at.disc_teeth:
+        acts.append(tr("A disc {teeth}", teeth=short_words(at.disc_teeth)))
+        short.append(tr("A {teeth}", teeth=short_words(at.disc_teeth)))
+    if at.magneto_teeth:
+        acts.append(tr("B magneto flange {teeth}", teeth=short_words(at.magneto_teeth)))
+        short.append(tr("B {teeth}", teeth=short_words(at.magneto_teeth)))
+    whole, brief, angle = ", ".join(acts), ", ".join(short), abs(crank)
+    later = tr("{angle:deg} of crank later", angle=angle)
+    change = tr("{angle:deg} of crank earlier", angle=angle) if crank > 0 else later
+    if beside:
+        yield CornerLine((f"{whole}:", f"{brief}:"), "planned", size, bold=True)
+        yield CornerLine((f"{_INDENT}{change}", change), "planned", size, bold=True)
+    else:
+        yield CornerLine((f"{whole}: {change}", f"{brief}: {change}", change), "planned", size, bold=True)
+
+
+def _one_tooth(told: Told, beside: bool, size: float) -> Iterator[CornerLine]:
+    """What one tooth of each face is worth."""
+    a, b = _crank_deg(told, 0, 1), _crank_deg(told, 1, 0)
+    if beside:
+        yield CornerLine((tr("One tooth, of crank:"), tr("One tooth:")), "second_ink", size)
+        yield CornerLine((tr("A {a:deg}, B {b:deg}", a=a, b=b),), "second_ink", size)
+    else:
+        yield CornerLine(
+            (
+                tr("One tooth: A disc {a:deg}, B magneto flange {b:deg} of crank", a=a, b=b),
+                tr("One tooth: A {a:deg}, B {b:deg} of crank", a=a, b=b),
+            ),
+            "second_ink",
+            size,
+        )  # fmt: skip
 
 
 def _broken(step: tuple[str, ...], beside: bool) -> list[tuple[str, ...]]:

@@ -11,7 +11,7 @@ from magview.bench.actions import Action, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import BTDC_LIMIT_DEG, LAMP_LIMIT_DEG
 from magview.bench.engine_words import speed_words
 from magview.bench.lamp import Standing, standing
-from magview.bench.lamp_words import btdc_words, standing_words
+from magview.bench.lamp_words import btdc_words, standing_words, teeth_moved_longest, teeth_moved_words
 from magview.bench.state import BenchState, Engaged, Side, firing_btdc_deg, mounting_of, readings
 from magview.bench.timing import TimingError, timing_error, timing_verdict
 from magview.spec.language import format_angle, marked, tr
@@ -23,6 +23,7 @@ from magview.ui.kit.notice import Notice
 from magview.ui.kit.section import Section
 from magview.ui.kit.signs import Sign
 from magview.ui.kit.steady_label import SteadyLabel
+from magview.ui.kit.style import tint
 
 SIDES: tuple[Side, Side] = ("left", "right")
 
@@ -105,6 +106,7 @@ class LampBox(Section):
             )
             self.now[side].show_value(Measured(fires, low, high, words, ends, sign))
         self._show_entries(engaged)
+        self._strike_out(state)
         wanted = mounting_of(engaged, engaged.side).wanted_btdc_deg
         self.note.setText(tr("wanted {wanted} ± {allowed}°", wanted=btdc_words(wanted), allowed=allowed))
         self._show_warning(state, engaged)
@@ -114,6 +116,19 @@ class LampBox(Section):
         for side, mounting in zip(SIDES, (engaged.left, engaged.right), strict=True):
             self.reads[side].show_value(mounting.reads_btdc_deg)
             self.wanted[side].show_value(mounting.wanted_btdc_deg)
+
+    def _strike_out(self, state: BenchState) -> None:
+        """A reading that is not where it fires now is struck through in its field, and says why."""
+        for side in SIDES:
+            field = self.reads[side]
+            old = standing(state, side) in (Standing.OUT_OF_DATE, Standing.TEETH_MOVED)
+            why = teeth_moved_words(state, side) or standing_words(state, side) if old else ""
+            font = field.font()
+            if font.strikeOut() != old:
+                font.setStrikeOut(old)
+                field.setFont(font)
+            field.setToolTip(why)
+            field.setAccessibleDescription(why)
 
     def _show_warning(self, state: BenchState, engaged: Engaged) -> None:
         """Show what stands in the way of timing to the engine."""
@@ -146,12 +161,17 @@ class LampBox(Section):
         if error is None:
             self.error.setText(tr("With this setting the contacts never open and close: there is no timing to read."))
             return
-        if abs(error.crank_deg) < 0.005:
+        moved = teeth_moved_words(state, engaged.side)
+        tint(self.error, self._look.theme.warn if moved else self._look.theme.text, bold=bool(moved))
+        if moved:
+            self.error.setText(moved)
+        elif abs(error.crank_deg) < 0.005:
             self.error.setText(_of_side(engaged, tr("At the timing wanted.")))
         else:
             self.error.setText(_of_side(engaged, _error_words(error)))
         widest = (TimingError(e, e, 0.0, 0.0, 0.0) for e in (88.88, -88.88))
-        self.error.keep_room_for(_of_side(engaged, _error_words(e)) for e in widest)
+        longest = teeth_moved_longest(engaged)
+        self.error.keep_room_for((longest, *(_of_side(engaged, _error_words(e)) for e in widest)))
 
     # -------------------------------------------------------------- sending
 

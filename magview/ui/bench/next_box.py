@@ -10,7 +10,6 @@ from PySide6.QtGui import QColor, QKeySequence, QPainter, QPaintEvent, QPen, QSh
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMenu, QPushButton, QVBoxLayout, QWidget
 
 from magview.bench.actions import MoveTeeth
-from magview.bench.lamp import may_plan
 from magview.bench.planned import act_words
 from magview.bench.state import BenchState, Engaged
 from magview.bench.tooth_steps import ToothStep, far_apart, marks_words, step_words, steps_between
@@ -72,8 +71,8 @@ class NextBox(QWidget):
         """Single steps that are still to be made."""
         return len(self._steps)
 
-    def show_next(self, state: BenchState, engaged: Engaged, move: Move | None) -> None:
-        """Show the next act of the chosen move."""
+    def show_next(self, state: BenchState, engaged: Engaged, move: Move | None, may_plan: bool) -> None:
+        """Show the next act of the chosen move; `may_plan`: the reading is worth planning from."""
         at = engaged.mounting
         self._target = None if move is None else (move.magneto_teeth, move.disc_teeth)
         here = at.magneto_teeth, at.disc_teeth
@@ -87,7 +86,7 @@ class NextBox(QWidget):
         self.next.setToolTip(tr("Move one tooth on the bench (M)"))
         self.heading.setText(tr("Next"))
         self.act.setText(" ")  # without any text a label keeps no room
-        if not may_plan(state, engaged.side):
+        if not may_plan:
             self.heading.setText(tr("Next: read the lamp again"))
             self.words.setText("")
         elif move is None:

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QLabel
 from magview.bench.lamp import may_plan
 from magview.bench.planned import Planned, Stage, plan_words, planned, seen_words
 from magview.bench.state import BenchState, Engaged, firing_btdc_deg
+from magview.bench.tooth_steps import steps_between
 from magview.bench.words import teeth_words
 from magview.physics.engine.coupling import Move
 from magview.spec.language import tr
@@ -80,8 +81,8 @@ class PlanBox(Section):
             return
         theme, side = self._look.theme, engaged.side
         self.first.show_questions(state, engaged, theme)
-        plan = self._plan = planned(state, side)
-        self._may_plan = may_plan(state, side)
+        plan = self._plan = planned(state, side, self._under_way(engaged))
+        self._may_plan = plan.stage is not Stage.TEETH_MOVED and may_plan(state, side)
         self.verdict.show()
         self.table.setEnabled(self._may_plan)
         self.table.setVisible(bool(plan.moves))
@@ -105,6 +106,19 @@ class PlanBox(Section):
         self.table.blockSignals(False)
         self._mark_target(state, engaged)
 
+    def _under_way(self, engaged: Engaged) -> bool:
+        """Whether the teeth stand on the way of the move that was chosen here, its end included."""
+        if self._target is None or self._counted_from(engaged) != self._counts_from:
+            return False
+        at = engaged.mounting
+        on_the_way = [(0, 0), *((s.magneto_teeth, s.disc_teeth) for s in steps_between((0, 0), self._target))]
+        return (at.magneto_teeth, at.disc_teeth) in on_the_way
+
+    @staticmethod
+    def _counted_from(engaged: Engaged) -> object:
+        mounting = engaged.mounting
+        return engaged.installation, engaged.side, mounting.phase_deg, mounting.wanted_btdc_deg
+
     def _show_no_teeth(self, state: BenchState, engaged: Engaged) -> None:
         """Without a toothed disc there is nothing to plan; the reading to be expected stays."""
         self._plan = self._target = None
@@ -116,12 +130,7 @@ class PlanBox(Section):
 
     def _mark_target(self, state: BenchState, engaged: Engaged) -> None:
         """Keep the chosen move chosen while it is stepped through, and say the next step."""
-        counts_from = (
-            engaged.installation,
-            engaged.side,
-            engaged.mounting.phase_deg,
-            engaged.mounting.wanted_btdc_deg,
-        )
+        counts_from = self._counted_from(engaged)
         if counts_from != self._counts_from:
             self._counts_from, self._target = counts_from, None
             self.table.scrollToTop()
@@ -131,7 +140,7 @@ class PlanBox(Section):
         self.table.blockSignals(True)
         self.table.choose_row(-1 if row is None else row)
         self.table.blockSignals(False)
-        self.steps.show_next(state, engaged, self.chosen)
+        self.steps.show_next(state, engaged, self.chosen, self._may_plan)
         if not self.steps.to_go and self.next.hasFocus():
             self.table.setFocus()  # or the keyboard would jump to some other field, and the panel with it
         self.print.setEnabled(bool(self._moves) and self._may_plan)

@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from magview.bench.four_conditions import four_now
 from magview.bench.lamp import Standing, standing
-from magview.bench.lamp_words import standing_words
+from magview.bench.lamp_words import standing_words, teeth_moved_words
 from magview.bench.state import BenchState, readings, same_but_worn
 from magview.physics.cam.setting import Readings
 from magview.spec.language import format_angle, format_length, tr
@@ -37,9 +37,10 @@ class SettingPanel(QWidget):
         self.setting, self.read = SettingBox(model, look), ReadingsBox(look)
         self.conditions = ConditionsBox(look, tr("as it stands now"))
         self.put_right = PutRightBox(model, look)
-        self.lamp = Notice(look)
+        self.lamp = self.pinned = Notice(look)
+        self.lamp.setParent(self)
         for part in (
-            self.setting, self.read, self.lamp, self.conditions, self.put_right, self._build_lobes(),
+            self.setting, self.read, self.conditions, self.put_right, self._build_lobes(),
             BenchWarning(model), Foot(look),
         ):  # fmt: skip
             layout.addWidget(part)
@@ -108,7 +109,8 @@ class SettingPanel(QWidget):
         ])  # fmt: skip
 
     def _show_lamp(self, state: BenchState) -> None:
-        """Show what setting the contacts does to the lamp's reading: said here too, where it is done."""
+        """Show what setting contacts or moving teeth does to the lamp's reading: said here too, where it is done."""
         engaged = state.engaged
         old = engaged is not None and standing(state, engaged.side) is Standing.OUT_OF_DATE
-        self.lamp.say(standing_words(state, engaged.side) if engaged is not None and old else "")
+        words = standing_words(state, engaged.side) if engaged is not None and old else ""
+        self.lamp.say(words or (teeth_moved_words(state, engaged.side) if engaged is not None else ""))

@@ -18,6 +18,8 @@ ONE_COLUMN = 1.5
 
 _HEIGHT, _WIDTH = 3.3, 14.0
 """Of a box, the width at least [em]."""
+_SIGN_EM = 1.2
+"""Room for the sign beside the figure."""
 
 
 @dataclass(frozen=True)
@@ -70,6 +72,25 @@ class JudgedBox(QWidget):
         if event.type() == QEvent.Type.FontChange:
             self.updateGeometry()
 
+    @property
+    def _bold(self) -> QFont:
+        bold = QFont(self.font())
+        bold.setBold(True)
+        return bold
+
+    @property
+    def _inner(self) -> QRectF:
+        em = self._em
+        return QRectF(self.rect()).adjusted(0.6 * em, 0.3 * em, -0.6 * em, -0.3 * em)
+
+    def figure_width(self) -> float:
+        """Width of the whole figure [px]."""
+        return QFontMetricsF(self._bold).horizontalAdvance(self.shown.figure) if self.shown is not None else 0.0
+
+    def figure_room(self) -> float:
+        """Width there is for it; a longer one is cut short [px]."""
+        return self._inner.width() - _SIGN_EM * self._em
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """Fill and outline, the name small, the figure bold, the sign at the right."""
         shown, theme, em = self.shown, self._look.theme, self._em
@@ -81,15 +102,14 @@ class JudgedBox(QWidget):
         painter.setPen(QPen(QColor(theme.hair if plain else shown.sign.colour(theme)), 1.3))
         painter.setBrush(QColor(theme.good_fill if shown.sign is Sign.IN else theme.base))
         painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 4.0, 4.0)
-        small, bold = QFont(self.font()), QFont(self.font())
+        small, bold = QFont(self.font()), self._bold
         small.setPointSizeF(0.84 * small.pointSizeF())
-        bold.setBold(True)
-        inner = QRectF(self.rect()).adjusted(0.6 * em, 0.3 * em, -0.6 * em, -0.3 * em)
+        inner = self._inner
         painter.setFont(bold)
         painter.setPen(QColor(shown.sign.colour(theme)))
         at_right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         painter.drawText(inner, at_right, shown.sign.mark)
-        inner.setRight(inner.right() - 1.2 * em)
+        inner.setRight(inner.right() - _SIGN_EM * em)
         painter.setPen(QColor(theme.text))
         figure = QFontMetricsF(bold).elidedText(shown.figure, Qt.TextElideMode.ElideRight, inner.width())
         painter.drawText(inner, Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignBottom, figure)

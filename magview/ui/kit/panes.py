@@ -6,7 +6,7 @@ from collections.abc import Callable
 from typing import Protocol
 
 from PySide6.QtCore import QEvent, QObject, QSize, Qt
-from PySide6.QtGui import QShowEvent
+from PySide6.QtGui import QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QScrollArea, QSplitter, QWidget
 
 _FRAME = QSize(16, 60)
@@ -25,6 +25,10 @@ class Panel(Protocol):
         """The window closes: end what is running."""
 
 
+_REFIT = {QEvent.Type.ShowToParent, QEvent.Type.HideToParent, QEvent.Type.FontChange, QEvent.Type.LayoutRequest}
+"""Events of a pinned notice that change the room it needs."""
+
+
 class TallPanel(QScrollArea):
     """A panel that scrolls up and down only: it is always as wide as its words need.
 
@@ -35,6 +39,7 @@ class TallPanel(QScrollArea):
         super().__init__()
         self._build = build
         self._panel: QWidget | None = None
+        self._pinned: QWidget | None = None
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
@@ -49,6 +54,9 @@ class TallPanel(QScrollArea):
             self.setWidget(self._panel)
             self._panel.installEventFilter(self)
             self._widen()
+            pinned = getattr(panel, "pinned", None)
+            if isinstance(pinned, QWidget):
+                self._pin(pinned)
         return self._panel
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -58,7 +66,10 @@ class TallPanel(QScrollArea):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Words have changed: give them the width they need."""
-        if event.type() == QEvent.Type.LayoutRequest:
+        if watched is self._pinned:
+            if event.type() in _REFIT:
+                self._place_pinned()
+        elif event.type() == QEvent.Type.LayoutRequest:
             self._widen()
         return super().eventFilter(watched, event)
 
@@ -68,6 +79,35 @@ class TallPanel(QScrollArea):
         needed = self._panel.minimumSizeHint().width() + self.verticalScrollBar().sizeHint().width()
         # It does not shrink again while the type stays, so that the pictures do not jump while numbers change.
         self.setMinimumWidth(max(self.minimumWidth(), needed))
+
+    def _pin(self, pinned: QWidget) -> None:
+        """Keep a panel's notice at the foot, outside the rows: when it comes none of them moves."""
+        shown = not pinned.isHidden()
+        pinned.setParent(self)
+        pinned.setVisible(shown)
+        self._pinned = pinned
+        pinned.installEventFilter(self)
+        self._place_pinned()
+
+    def _place_pinned(self) -> None:
+        pinned = self._pinned
+        if pinned is None:
+            return
+        wide = self.width() - 16 - self.verticalScrollBar().sizeHint().width()
+        high = pinned.heightForWidth(wide) if not pinned.isHidden() else 0
+        self.setViewportMargins(0, 0, 0, high + 4 if high else 0)
+        pinned.setGeometry(8, self.height() - high - 2, wide, high)
+
+    def event(self, event: QEvent) -> bool:
+        """A pinned notice says something longer or shorter."""
+        if event.type() == QEvent.Type.LayoutRequest:
+            self._place_pinned()
+        return super().event(event)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """A pinned notice keeps to the foot."""
+        super().resizeEvent(event)
+        self._place_pinned()
 
     def refit(self) -> None:
         """Type of another size: take just the width that is needed now."""

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from magview.bench import actions as do
 from magview.bench.state import crank_deg
+from magview.bench.tooth_steps import tooth_of_disc_words, tooth_of_flange_words
 from magview.bench.words import drive_end_sense
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
@@ -90,8 +91,16 @@ class DriveView(CouplingPicture):
         """Light up and name what can be taken hold of."""
         shape = self._picture.shape_at(self._scene_point(at)) if self._model.state.engaged is not None else None
         self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
-        self.viewport().setToolTip(tr(_PARTS[shape.group]) if shape else tr(_FACES))
+        self.viewport().setToolTip(self._tip(shape.group) if shape else tr(_FACES))
         self._light_up(_PARTS[shape.group] if shape else "")
+
+    def _tip(self, part: str) -> str:
+        """The part, and what a tooth of it is worth: degrees of the coupling, which the tooth counts say anyway."""
+        name, engaged = tr(_PARTS[part]), self._model.state.engaged
+        if engaged is None or not engaged.installation.toothed or part == "flange":
+            return name
+        words = tooth_of_disc_words(engaged) if part == "disc" else tooth_of_flange_words(engaged)
+        return f"{name}: {words}"
 
     def _light_up(self, part: str) -> None:
         if part != self._hovering:

@@ -41,7 +41,7 @@ def test_contacts_set_anew_grey_the_moves_until_the_lamp_was_read(window):
     model.send(TurnBackplate(0.7))
     # Turned with rotation 0.7°, on a rotor at 7/8 of the crank: 0.8° less (plain gearing).
     should = wanted(window) - 4.8
-    assert f"The lamp should now read {should:.2f}°" in panel.lamp.warning.text()
+    assert f"It should now read {should:.2f}°" in panel.lamp.warning.text()
     assert f"{wanted(window) - 4.0:.2f}° is out of date" in panel.lamp.warning.text()
     assert not panel.plan.table.isEnabled() and not panel.plan.print.isEnabled()
     panel.plan.table.selectRow(0)
