@@ -132,6 +132,9 @@ class LessonStep(Model):
     ask: Annotated[tuple[Question, ...], Field(max_length=2)] = may_say(
         marked("Asked before"), marked("The prediction, made before the act."), ()
     )
+    exercise: Exercise | None = may_say(
+        marked("Goes on elsewhere"), marked("Another bench, on which the lesson goes on from this step.")
+    )
     until: Annotated[tuple[Until, ...], Field(max_length=6)] = may_say(
         marked("Until"), marked("All must hold when the hand lets go; left out, the step is done when answered."), ()
     )

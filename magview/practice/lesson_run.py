@@ -109,8 +109,14 @@ class LessonRun:
 
 def start_lesson(lesson: Lesson) -> LessonRun:
     """A lesson at its first step."""
-    room = begin(lesson.exercise, lesson.seed)
+    room = _room_of(lesson, 0, begin(lesson.exercise, lesson.seed))
     return _looked_at(LessonRun(lesson, room, room, tuple((None,) * len(step.ask) for step in lesson.steps)))
+
+
+def _room_of(lesson: Lesson, at: int, room: Practice) -> Practice:
+    """The room in which a step takes place: its own bench, or the one that the lesson stands at."""
+    own = lesson.steps[at].exercise if at < len(lesson.steps) else None
+    return begin(own, lesson.seed) if own is not None else room
 
 
 def act(run: LessonRun, deed: do.Act, same: bool = False) -> LessonRun:
@@ -178,8 +184,9 @@ def go_on(run: LessonRun) -> LessonRun:
         answers=(*run.answers[: run.at], (None,) * len(run.answers[run.at]), *run.answers[run.at + 1 :]),
         rights=run.rights[: run.at],
     )  # fmt: skip
+    room = _room_of(run.lesson, run.at + 1, run.practice)
     begun = replace(
-        run, at=run.at + 1, began=run.practice, stand=Stand.WAITING, already=False, seen=False, steady_deg=0.0,
+        run, at=run.at + 1, practice=room, began=room, stand=Stand.WAITING, already=False, seen=False, steady_deg=0.0,
         moments=(), before=None, previous=here,
     )  # fmt: skip
     return _looked_at(begun)

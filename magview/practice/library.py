@@ -28,9 +28,16 @@ def read_exercise(path: Path) -> Exercise:
 def read_lesson(path: Path) -> Lesson:
     """Read a ``magview-lesson/1`` file; its bench as an exercise's. Raises SpecError."""
     data = read_json(path)
-    if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
-        data = {**data, "exercise": with_parts(data["exercise"], path)}
+    data = _with_bench(data, path)
+    if isinstance(data, dict) and isinstance(data.get("steps"), tuple):
+        data = {**data, "steps": tuple(_with_bench(step, path) for step in data["steps"])}
     return validate(Lesson, data, name_of(path))
+
+
+def _with_bench(data: Any, path: Path) -> Any:
+    if isinstance(data, dict) and isinstance(data.get("exercise"), dict):
+        return {**data, "exercise": with_parts(data["exercise"], path)}
+    return data
 
 
 def shipped_exercises() -> list[str]:

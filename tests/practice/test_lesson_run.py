@@ -9,7 +9,7 @@ from magview.practice import actions as do
 from magview.practice.lesson_run import Stand, act, answer, back, go_on, judge, start_lesson, take, undo
 from magview.practice.lesson_words import stand_words
 from magview.practice.library import find_lesson
-from magview.practice.state import SAFE_THINGS
+from magview.practice.state import SAFE_THINGS, true_readings
 from tests.lesson_ways import guessed, played
 
 
@@ -110,3 +110,23 @@ def test_a_step_that_is_so_already_says_so_and_waits_for_next():
     again = go_on(take(start_lesson(lesson), do.ConnectLamp(True)))
     assert again.step_done and again.already
     assert stand_words(again)[0] == "Step 2 is so already."
+
+
+def test_live_or_safe_shows_a_magneto_without_a_tab_and_then_one_with():
+    run = played("live-or-safe", 9)
+    assert run.step.title == "With a tab"
+    assert run.practice.bench.magneto.grounding_tab is True and run.practice.bench.lead.plug_in
+    assert run.previous.practice.bench.magneto.grounding_tab is False
+    run = take(guessed(run), bench.PullPlug(True))
+    assert run.step_done
+    run = take(go_on(run), do.MeterTerminal())
+    assert run.practice.said.text.startswith("ground"), "the tab grounds what the other magneto would leave live"
+    assert back(back(back(run))).practice.bench.magneto.grounding_tab is False
+
+
+def test_what_the_lock_screw_carries_along_is_allowed_for():
+    gaps = [
+        float(true_readings(played("lock-and-clamp-screws", at).practice.bench).max_gap_mm[0]) for at in (1, 3, 6)
+    ]
+    assert gaps[0] - gaps[1] > 0.01, "the lock screw carries the contact screw closer"
+    assert gaps[2] == pytest.approx(gaps[0], abs=0.001), "at the end the gap is what it was at first"

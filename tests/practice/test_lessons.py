@@ -44,7 +44,7 @@ VERBS = frozenset(
 def test_an_instruction_is_one_act_of_at_most_twenty_words(name):
     """By the rules for plain English: verb first, at most 20 words; a sentence that explains at most 25."""
     lesson = find_lesson(name)
-    assert 6 <= len(lesson.steps) <= (16 if name == "a-full-job" else 12)
+    assert 6 <= len(lesson.steps) <= 12
     for step in lesson.steps:
         assert len(step.text.split()) <= 20 and step.text.split()[0] in VERBS, step.text
         assert len(re.findall(r"[.:]\s", step.text)) <= 1, step.text

@@ -315,6 +315,10 @@ class LessonStrip(QFrame):
         run, refusal = self.model.run, self.model.refusal
         if self.hinted and run.step is not None:
             self.feedback.show_words("?", "hand", tr("Hint"), tr(run.step.hint))
+        elif refusal and run.step_done:
+            head, more = stand_words(run)
+            said = f"{refusal[0].upper()}{refusal[1:].rstrip('.')}."
+            self.feedback.show_words("✓", "good", said, f"{head} {more}".strip())
         elif refusal:
             self.feedback.show_words("△", "warn", f"{refusal[0].upper()}{refusal[1:].rstrip('.')}.", "")
         else:

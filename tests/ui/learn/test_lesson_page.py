@@ -111,7 +111,8 @@ def test_wrong_refused_and_part_way_acts_are_told_apart_and_undone(open_window):
     assert chips[0].isChecked() and chips[0].sign == "✓"
     assert [c.sign for c in page.strip.asked[1].chips] == ["✗", "", ""] and page.strip.asked[1].chips[2].right
     learner.drag("screw", 2.0)
-    assert (told.role, told.head) == ("warn", "This step is done: press Next step.")
+    assert (told.role, told.head) == ("good", "This step is done: press Next step.")
+    assert page.model.run.lesson.steps[2].done in told.more, "the outcome stays to be read"
     still(page, stood)
 
 
