@@ -105,10 +105,10 @@ def _on_the_engine(before: BenchState, after: BenchState) -> Iterator[str]:
     if was.side != now.side:
         yield tr("The left magneto is in view.") if now.side == "left" else tr("The right magneto is in view.")
     one, other = mounting_of(was, now.side), mounting_of(now, now.side)
-    if one.magneto_teeth != other.magneto_teeth:
-        yield tr("The magneto flange stands in other teeth of the disc.")
     if one.disc_teeth != other.disc_teeth:
-        yield tr("The disc stands in other teeth of the drive flange.")
+        yield tr("A, the disc, stands in other teeth of the drive flange.")
+    if one.magneto_teeth != other.magneto_teeth:
+        yield tr("B, the magneto flange, stands in other teeth of the disc.")
 
 
 def _results(before: BenchState, after: BenchState, numbers: bool) -> Iterator[str]:

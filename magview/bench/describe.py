@@ -222,7 +222,7 @@ def _teeth_text(before: BenchState, after: BenchState) -> str:
     flange = way_words(now.magneto_teeth - was.magneto_teeth) if now.magneto_teeth != was.magneto_teeth else ""
     disc = way_words(now.disc_teeth - was.disc_teeth) if now.disc_teeth != was.disc_teeth else ""
     if flange and disc:
-        return tr("move the magneto flange {flange} and the disc {disc}", flange=flange, disc=disc)
+        return tr("move A, the disc, {disc} and B, the magneto flange, {flange}", flange=flange, disc=disc)
     if flange:
-        return tr("move the magneto flange {teeth}", teeth=flange)
-    return tr("move the disc {teeth}", teeth=disc) if disc else tr("move the coupling")
+        return tr("move B, the magneto flange, {teeth}", teeth=flange)
+    return tr("move A, the disc, {teeth}", teeth=disc) if disc else tr("move the coupling")

@@ -102,11 +102,11 @@ def both_words(state: BenchState) -> str:
     return tr(
         "Both together, from as found. Left: A disc {left_disc}, B magneto flange {left_flange}; it then fires "
         "{left:deg}. Right: A disc {right_disc}, B magneto flange {right_flange}; it then fires {right:deg}.",
-        left_flange=left[0],
-        left_disc=left[1],
+        left_disc=left[0],
+        left_flange=left[1],
         left=found.left.result_btdc_deg,
-        right_flange=right[0],
-        right_disc=right[1],
+        right_disc=right[0],
+        right_flange=right[1],
         right=found.right.result_btdc_deg,
     )
 

@@ -205,10 +205,10 @@ def turned_words(teeth: int, rotation: Rotation, viewpoint: Viewpoint) -> str:
 
 
 def move_words(move: Move, rotation: Rotation, viewpoint: Viewpoint) -> tuple[str, str]:
-    """The moves of the magneto's flange on the disc, and of the disc on the drive's flange."""
+    """The moves of A, the disc on the drive flange, and of B, the magneto flange on the disc."""
     return (
-        teeth_words(move.magneto_teeth, rotation, viewpoint),
         teeth_words(move.disc_teeth, rotation, viewpoint),
+        teeth_words(move.magneto_teeth, rotation, viewpoint),
     )
 
 

@@ -271,17 +271,17 @@ def _firing(exercise: Exercise, room: Practice) -> Blanks:
 
 
 def _teeth(exercise: Exercise, room: Practice, side: Side) -> Iterator[tuple[str | Cell, ...]]:
-    """Ask for the moves of flange and disc, once the contacts open at the E-gap."""
+    """Ask for the moves A, of the disc, and B, of the flange, once the contacts open at the E-gap."""
     move = teeth_wanted(room.bench)
-    magneto, drive = tr("Magneto flange moved on the disc"), tr("Disc moved on the drive flange")
+    a, b = tr("A: disc moved on the drive flange"), tr("B: magneto flange moved on the disc")
     if exercise.both_sides and side == "left":
-        magneto, drive = tr("Left magneto flange moved on the disc"), tr("Left disc moved on the drive flange")
+        a, b = tr("Left A: disc moved on the drive flange"), tr("Left B: magneto flange moved on the disc")
     elif exercise.both_sides:
-        magneto, drive = tr("Right magneto flange moved on the disc"), tr("Right disc moved on the drive flange")
+        a, b = tr("Right A: disc moved on the drive flange"), tr("Right B: magneto flange moved on the disc")
     off = tr("off, and meshed anew")
     words = (off, off) if move is None else move_words(move, room.bench.magneto.rotation, "drive end")
-    yield magneto, "–", Cell(words[0])
-    yield drive, "–", Cell(words[1])
+    yield a, "–", Cell(words[0])
+    yield b, "–", Cell(words[1])
 
 
 def _firing_words(fires: float, wanted: float) -> str:

@@ -140,17 +140,25 @@ def _teeth_words(kind: str, size: int) -> str:
     """Whole teeth or vernier steps, positive = fires early; each number and way written out for translators."""
     count = abs(size)
     return {
-        ("teeth", True): tr_n(
-            "one tooth early at the magneto flange", "{count} teeth early at the magneto flange", count=count
-        ),
-        ("teeth", False): tr_n(
-            "one tooth late at the magneto flange", "{count} teeth late at the magneto flange", count=count
-        ),
         ("disc-teeth", True): tr_n(
-            "one tooth early at the drive flange", "{count} teeth early at the drive flange", count=count
+            "one tooth early at A, the disc on the drive flange",
+            "{count} teeth early at A, the disc on the drive flange",
+            count=count,
         ),
         ("disc-teeth", False): tr_n(
-            "one tooth late at the drive flange", "{count} teeth late at the drive flange", count=count
+            "one tooth late at A, the disc on the drive flange",
+            "{count} teeth late at A, the disc on the drive flange",
+            count=count,
+        ),
+        ("teeth", True): tr_n(
+            "one tooth early at B, the magneto flange on the disc",
+            "{count} teeth early at B, the magneto flange on the disc",
+            count=count,
+        ),
+        ("teeth", False): tr_n(
+            "one tooth late at B, the magneto flange on the disc",
+            "{count} teeth late at B, the magneto flange on the disc",
+            count=count,
         ),
         ("vernier", True): tr_n("one vernier step early", "{count} vernier steps early", count=count),
         ("vernier", False): tr_n("one vernier step late", "{count} vernier steps late", count=count),

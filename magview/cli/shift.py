@@ -235,7 +235,7 @@ def _moves_text(moves: list[Move], reading: PairReading, coupling: Coupling) -> 
     rest = tr("from wanted   A disc on the drive flange; B magneto flange on the disc")
     lines.append(f"       {head:<{wide}}   {rest}")
     for n, (move, result) in enumerate(zip(moves, results, strict=True), start=1):
-        flange, disc = _words(move, coupling)
+        disc, flange = _words(move, coupling)
         residual = format_angle(move.residual_deg, True)
         lines.append(f"  {n:>2}   {result:<{wide}}   {residual:<11}   A {disc}; B {flange}")
     return "\n".join([*lines, ""])
@@ -243,7 +243,7 @@ def _moves_text(moves: list[Move], reading: PairReading, coupling: Coupling) -> 
 
 def _words(move: Move, coupling: Coupling) -> tuple[str, str]:
     if coupling.rotation is None:
-        return way_words(move.magneto_teeth), way_words(move.disc_teeth)
+        return way_words(move.disc_teeth), way_words(move.magneto_teeth)
     return move_words(move, coupling.rotation, "drive end")
 
 
@@ -322,7 +322,7 @@ def _pair_text(
         return "\n".join(lines)
     for side in SIDES:
         move: Move = getattr(found, side)
-        flange, disc = _words(move, coupling)
+        disc, flange = _words(move, coupling)
         lines.append(
             tr(_MOVED[side], flange=flange, disc=disc, fires=btdc_words(move.result_btdc_deg), off=move.residual_deg)
         )

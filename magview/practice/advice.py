@@ -293,11 +293,11 @@ def moved_teeth(room: Practice, name: str, move: Move) -> list[str]:
     """Steps for a move of teeth, which may be none."""
     if not (move.magneto_teeth or move.disc_teeth):
         return [tr("On {name}, no tooth needs to move; lamp and disc with rotation say so.", name=name)]
-    flange, disc = move_words(move, room.bench.magneto.rotation, "drive end")
+    disc, flange = move_words(move, room.bench.magneto.rotation, "drive end")
     return [
         tr(
-            "On {name}: paint marks, nuts off; magneto flange on the disc {flange}; disc on the drive "
-            "flange {disc}; nuts on. {residual:deg} of crank remain. Lamp and disc, approached with rotation.",
+            "On {name}: paint marks, nuts off; A disc on the drive flange {disc}; B magneto flange on "
+            "the disc {flange}; nuts on. {residual:deg} of crank remain. Lamp and disc, approached with rotation.",
             name=name,
             flange=flange,
             disc=disc,

@@ -116,7 +116,7 @@ def _teeth(practice: Practice) -> str:
         return tr("no marks to count by")
     i, j = engaged.mounting.marks_apart
     return (
-        tr("by the marks: magneto flange {i:+d}, disc {j:+d} teeth", i=i, j=j)
+        tr("by the marks: A disc {j:+d}, B magneto flange {i:+d} teeth", i=i, j=j)
         if (i or j)
         else tr("the marks stand in line")
     )

@@ -50,10 +50,10 @@ _RENEWED = {
     "insulation": marked("renew the insulation inside"),
 }
 _MOVED = {
-    ("magneto", 1): marked("move the magneto flange on the disc 1 tooth with rotation"),
-    ("magneto", -1): marked("move the magneto flange on the disc 1 tooth against rotation"),
-    ("disc", 1): marked("move the disc on the drive flange 1 tooth with rotation"),
-    ("disc", -1): marked("move the disc on the drive flange 1 tooth against rotation"),
+    ("disc", 1): marked("A: move the disc on the drive flange 1 tooth with rotation"),
+    ("disc", -1): marked("A: move the disc on the drive flange 1 tooth against rotation"),
+    ("magneto", 1): marked("B: move the magneto flange on the disc 1 tooth with rotation"),
+    ("magneto", -1): marked("B: move the magneto flange on the disc 1 tooth against rotation"),
 }
 _READINGS = {
     "opening": marked("straightedge past the mark as the contacts open"),

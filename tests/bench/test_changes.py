@@ -120,9 +120,9 @@ def test_the_lock_screw_carries_the_contact_screw_along(bench):
 
 def test_teeth_moved_are_told_face_by_face(bench):
     flange, disc = apply(bench, do.MoveTeeth(1, 0)), apply(bench, do.MoveTeeth(0, -1))
-    assert says("The magneto flange stands in other teeth of the disc.") in changes(bench, flange)
-    assert says("The disc stands in other teeth of the drive flange.") not in changes(bench, flange)
-    assert says("The disc stands in other teeth of the drive flange.") in changes(bench, disc)
+    assert says("B, the magneto flange, stands in other teeth of the disc.") in changes(bench, flange)
+    assert says("A, the disc, stands in other teeth of the drive flange.") not in changes(bench, flange)
+    assert says("A, the disc, stands in other teeth of the drive flange.") in changes(bench, disc)
     # A tooth of 20 is 18° of rotor, and the crank stays where it is.
     assert says("The rotor was turned {angle:deg} against rotation.", angle=18.0) in changes(bench, disc)
 

@@ -67,7 +67,7 @@ def test_words_of_the_move_for_late_and_early_firing(
     reads: float, rotation: Rotation, viewpoint: Viewpoint, flange: str, disc: str
 ) -> None:
     first = plan(19, 20, 0.875, reads, 25.0, most=1)[0]
-    flange_words, disc_words = move_words(first, rotation, viewpoint)
+    disc_words, flange_words = move_words(first, rotation, viewpoint)
     assert flange_words == f"1 tooth {flange} seen from the {viewpoint})"
     assert disc_words == f"1 tooth {disc} seen from the {viewpoint})"
     assert (first.crank_advance_deg > 0) == (reads < 25.0)

@@ -233,7 +233,7 @@ def test_signs_of_faults_are_words():
     assert words("opening", "plus", (2.0, 2.0)) == "contacts open 2.00° of rotor late"
     assert words("opening", "minus", (2.0, 2.0)) == "contacts open 2.00° of rotor early"
     assert words("gap", "minus", (0.1, 0.1)) == "largest gap 0.100 mm too narrow"
-    assert words("teeth", "plus", (1, 1)) == "one tooth early at the magneto flange"
+    assert words("teeth", "plus", (1, 1)) == "one tooth early at B, the magneto flange on the disc"
     assert words("vernier", "minus", (3, 3)) == "3 vernier steps late"
 
 

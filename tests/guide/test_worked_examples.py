@@ -218,7 +218,7 @@ def test_the_coupling():
     assert Fraction(7, 2 * 4) == k and Fraction(9, 8) == Fraction(9, 2 * 4)
     installation = find_installation("seven-radial-left")
     assert (installation.coupling.magneto_teeth, installation.coupling.drive_teeth) == (17, 18)
-    holds("mechanic", "3 teeth with rotation, disc 3 teeth against", f"fire at {float(at):.2f}°")
+    holds("mechanic", "A disc 3 teeth against rotation, B magneto flange 3 teeth with", f"fire at {float(at):.2f}°")
     holds(
         "mechanic", "Three of them are 4.03°", "At 7/8 rotor turns for one of the crank that is 1.345° of the crank"
     )

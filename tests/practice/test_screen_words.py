@@ -87,7 +87,7 @@ def test_what_tightening_carries_along_and_what_slips_unseen_is_not_told():
     back = apply(begin(find_exercise("a-step-or-two-out"), 1), do.Nuts(False))
     assert seen(apply(back, do.MoveTooth("magneto", 1))).teeth == says("no marks to count by")
     marked = apply(apply(back, bench.PaintMarks()), do.MoveTooth("magneto", 1))
-    assert seen(marked).teeth == says("by the marks: magneto flange {i:+d}, disc {j:+d} teeth", i=1, j=0)
+    assert seen(marked).teeth == says("by the marks: A disc {j:+d}, B magneto flange {i:+d} teeth", i=1, j=0)
 
 
 def test_the_picture_hides_the_scales_and_what_is_not_there():

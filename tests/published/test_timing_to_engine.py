@@ -23,11 +23,11 @@ def test_to_advance_flange_goes_with_rotation_and_disc_against_it() -> None:
     """The same article: to advance, the magneto's flange with rotation, the disc on the drive against it."""
     assert crank_advance_deg(19, 20, 1, -1, Fraction(7, 8)) > 0
     late = plan(19, 20, 0.875, reads_btdc_deg=24.0, wanted_btdc_deg=25.0, most=1)[0]
-    flange, disc = move_words(late, "clockwise", "drive end")
+    disc, flange = move_words(late, "clockwise", "drive end")
     assert flange.startswith("1 tooth with rotation")
     assert disc.startswith("1 tooth against rotation")
     early = plan(19, 20, 0.875, reads_btdc_deg=26.0, wanted_btdc_deg=25.0, most=1)[0]
-    flange, disc = move_words(early, "clockwise", "drive end")
+    disc, flange = move_words(early, "clockwise", "drive end")
     assert flange.startswith("1 tooth against rotation")
     assert disc.startswith("1 tooth with rotation")
 

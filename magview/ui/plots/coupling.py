@@ -18,8 +18,8 @@ from magview.physics.engine.coupling import MAX_TEETH, Move, teeth_moved
 from magview.spec.language import format_angle, marked, tr
 from magview.ui.plots.sheet import PlotSheet
 
-_EARLY = marked("{fires} BTDC, {off} early: magneto flange {magneto}, disc {disc}")
-_LATE = marked("{fires} BTDC, {off} late: magneto flange {magneto}, disc {disc}")
+_EARLY = marked("{fires} BTDC, {off} early: A disc {disc}, B magneto flange {magneto}")
+_LATE = marked("{fires} BTDC, {off} late: A disc {disc}, B magneto flange {magneto}")
 
 
 class CouplingSheet(PlotSheet):

@@ -135,8 +135,8 @@ class WorkPanel(PracticePanel):
         grid.addWidget(self.paint, 0, 0, 1, 2)
         self.tooth: dict[tuple[str, int], QPushButton] = {}
         faces: tuple[tuple[Literal["magneto", "disc"], str], ...] = (
-            ("magneto", tr("Magneto flange")),
-            ("disc", tr("Disc")),
+            ("disc", tr("A: disc")),
+            ("magneto", tr("B: magneto flange")),
         )
         for row, (face, name) in enumerate(faces, start=1):
             for column, (way, words) in enumerate(((-1, tr("◀ against")), (1, tr("with ▶")))):
