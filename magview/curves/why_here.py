@@ -22,6 +22,9 @@ from magview.spec.magneto import Magneto
 BEFORE_DEG, AFTER_DEG = -46.0, 44.0
 """Ends of the strip, for a magneto whose poles are 90° apart; others in proportion."""
 
+_TOUCH_DEG = 0.02
+"""So near to its opening the contacts just touch, and the current is still there [rotor deg]."""
+
 _HELD_DEG = 8.0
 """So long after an opening the lobe that opened is still the one at work [rotor deg]."""
 
@@ -112,8 +115,14 @@ class WhyHere:
         at = self.cursor_deg(rotor_deg)
         # Beside the opening the resultant jumps: the nearest sample on the same side is taken, never one between.
         index = int(np.searchsorted(self.rotor_deg, at, side="right")) - 1
+        if self.breaks(rotor_deg):
+            index = int(np.searchsorted(self.rotor_deg, self.opens_deg)) - 1
         index = min(max(index, 0), len(self.rotor_deg) - 1)
         return float(self.flux[index]), float(self.magnet_flux[index]), float(self.current_a[index])
+
+    def breaks(self, rotor_deg: float) -> bool:
+        """Whether the contacts just touch: the current is broken here, and has not been yet."""
+        return abs(self.cursor_deg(rotor_deg) - self.opens_deg) <= _TOUCH_DEG
 
     def sparks(self, rotor_deg: float) -> bool:
         """Whether the contacts have just parted, so that the spark is to be seen."""

@@ -291,8 +291,8 @@ def _corners(shown: Shown, layout: BreakerLayout, now: Pose, at: Sight, options:
     if not options.numbers:
         return (head,)
     angle = CornerWords("top-right", (
-        CornerLine((f"{number(shown.past_neutral_deg, 1)}°",), size=1.33, bold=True),
-        CornerLine((tr("rotor past neutral"), tr("past neutral"), ""), "second_ink", 0.92),
+        CornerLine((f"{number(abs(shown.past_neutral_deg), 1)}°",), size=1.33, bold=True),
+        CornerLine((*_from_neutral(shown.past_neutral_deg), ""), "second_ink", 0.92),
     ))  # fmt: skip
     lines = []
     if not shown.assumed:
@@ -320,6 +320,13 @@ def _to_scale(shown: Shown, layout: BreakerLayout) -> str:
     if layout.timing.ratio != 1.0:
         return tr("cam {ratio:.3g} turns a rotor turn", ratio=layout.timing.ratio)
     return tr("to scale; ring outside: scheme")
+
+
+def _from_neutral(past_deg: float) -> tuple[str, str]:
+    """The side of neutral that the rotor is on, in a longer and a shorter wording."""
+    if past_deg < 0.0:
+        return tr("rotor before neutral"), tr("before neutral")
+    return tr("rotor past neutral"), tr("past neutral")
 
 
 def _description(shown: Shown, layout: BreakerLayout, now: Pose, options: Options) -> str:

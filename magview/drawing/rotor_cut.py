@@ -219,7 +219,7 @@ def flux_words(flux: float) -> str:
     """The core's flux in words, as a share of the greatest over a turn."""
     if abs(flux) <= LEAST_FLUX:
         return tr("core flux 0")
-    return tr("core flux {share:.0f} %", share=100.0 * abs(flux))
+    return tr("core flux {share:+.0f} %", share=100.0 * flux)
 
 
 def _description(flux: float, options: Options) -> str:

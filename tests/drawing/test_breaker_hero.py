@@ -346,3 +346,10 @@ def test_lengths_are_written_in_the_unit_chosen():
     assert metric.readings["gap"][0].endswith(" mm")
     mm, inches = (float(scene.readings["gap"][0].split()[0]) for scene in (metric, inch))
     assert mm == pytest.approx(inches * 25.4, abs=0.5 * 0.0001 * 25.4 + 0.0005)
+
+
+@pytest.mark.parametrize("past, side", [(-22.4, "before neutral"), (22.4, "past neutral")])
+def test_the_side_of_neutral_is_a_word_and_no_sign(past, side):
+    scene = breaker_scene(Shown.of(replace(new_bench(find_installation("seven-radial-left")), rotor_deg=past)))
+    angle, words = next(corner for corner in scene.corners if corner.corner == "top-right").lines
+    assert angle.wordings == ("22.4°",) and words.wordings[0] == f"rotor {side}"

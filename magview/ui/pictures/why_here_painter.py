@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QPainter, QPen, QPolygonF
+from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QFontMetricsF, QPainter, QPen, QPolygonF
 
 from magview.curves.why_here import WhyHere
 from magview.drawing.shapes import Array
@@ -53,7 +53,7 @@ class WhyHerePainter:
         painter, font = self._painter, QFont(self._font)
         font.setBold(bold)
         if small:
-            font.setPixelSize(max(10, round(0.88 * QFontInfo(font).pixelSize())))
+            font.setPixelSize(_small_px(font))
         painter.setFont(font)
         painter.setPen(self._colour(role))
         painter.drawText(box, int(flags) | int(Qt.TextFlag.TextWordWrap), text)
@@ -87,12 +87,14 @@ class WhyHerePainter:
             y = room.energy_y(strip.needed_mj)
             painter.setPen(self._pen("bad", 1.3, (6.0, 3.0)))
             painter.drawLine(QLineF(area.left(), y, area.right(), y))
-            box = QRectF(area.left() + 4, y - 1.5 * em, 12 * em, 1.4 * em)
-            self._write(box, tr("a spark needs"), "bad", _LEFT, small=True)
+            needs = tr("a spark needs"), tr("needed")
+            self._write_fitting(area.left() + 4, y - 0.8 * em, self._first_line(room, e_gap_deg), needs, "bad")
         low, high = strip.best_span_deg  # the top is flat: about here, not at a point
         y = room.lane(2).top() + 1.0
         painter.setPen(self._pen("lift", 3.0))
         painter.drawLine(QLineF(room.x_of(low), y, room.x_of(high), y))
+        best = tr("within a tenth of the most"), tr("about here")
+        self._write_fitting(room.x_of(high) + 4, y + 0.4 * em, area.right() + em, best, "lift")
         if was is not None:
             self._paint_ghost(room, was)
         x = room.x_of(strip.opens_deg)
@@ -101,7 +103,38 @@ class WhyHerePainter:
         painter.setPen(self._pen("panel", 1.5))
         painter.setBrush(self._colour("lift"))
         painter.drawEllipse(QPointF(x, room.energy_y(strip.broken_mj)), 4.5, 4.5)
+        self._write_fitting(x + 5, room.lane(1).center().y(), area.right() + em, (tr("open here"),), "opening")
+        self._paint_remarks(room, self._first_line(room, e_gap_deg))
         self._paint_names(room)
+
+    @staticmethod
+    def _first_line(room: WhyHereRoom, e_gap_deg: float) -> float:
+        """The first upright line, over which no word is written [px]."""
+        return min(room.x_of(angle) for angle in (0.0, room.strip.opens_deg, e_gap_deg))
+
+    def _paint_remarks(self, room: WhyHereRoom, end: float) -> None:
+        """Name the dashed curve and the shaded angle, at the left, where no curve runs."""
+        em, strip, lane = self._em, room.strip, room.lane(0)
+        low = float(strip.magnet_flux[0]) < 0.0
+        y = lane.top() + 0.8 * em if low else lane.bottom() - 0.8 * em
+        alone = tr("dashed: magnet alone"), tr("magnet alone")
+        self._write_fitting(room.area.left() + 4, y, end, alone, "flux")
+        if strip.closed_spans_deg:
+            start, stop = (room.x_of(angle) for angle in strip.closed_spans_deg[-1])
+            hump = room.x_of(float(strip.break_deg[0]))  # the energy's curve begins here
+            closed = tr("contacts closed"), tr("closed")
+            y = room.lane(2).bottom() - 0.8 * em
+            self._write_fitting(max(start, room.area.left()) + 4, y, min(stop, end, hump), closed, "opening")
+
+    def _write_fitting(self, x: float, y: float, end: float, wordings: tuple[str, ...], role: str) -> None:
+        """The first of the wordings for which there is room up to a place, or none: hovering tells it."""
+        font = QFont(self._font)
+        font.setPixelSize(_small_px(font))
+        metrics = QFontMetricsF(font)
+        text = next((t for t in wordings if x + metrics.horizontalAdvance(t) + 3 <= end), None)
+        if text is not None:
+            box = QRectF(x, y - self._em, metrics.horizontalAdvance(text) + 4, 2 * self._em)
+            self._write(box, text, role, _LEFT, small=True)
 
     def _paint_ghost(self, room: WhyHereRoom, was: WhyHere) -> None:
         """Draw the opening at the moment kept, with the current and the energy there, dashed and hollow."""
@@ -204,7 +237,7 @@ class WhyHerePainter:
         beside = area.right() + 0.7 * em
         for index, text, role in (
             (0, tr("{flux:+.0f} %", flux=100.0 * flux), "flux"),
-            (1, tr("{current:.1f} A", current=current), "opening"),
+            (1, _current_words(current, strip.breaks(rotor_deg)), "opening"),
         ):  # fmt: skip
             lane = room.lane(index)
             self._write(QRectF(beside, lane.top(), 8 * em, lane.height()), text, role, _LEFT, bold=True)
@@ -231,6 +264,15 @@ class WhyHerePainter:
             text = f"{text} {'✓' if strip.enough else '✗'}"
         box = QRectF(x, y + 0.6 * em, 8 * em, 1.6 * em)
         self._write(box, text, role, _LEFT, bold=True)
+
+
+def _small_px(font: QFont) -> int:
+    return max(10, round(0.88 * QFontInfo(font).pixelSize()))
+
+
+def _current_words(current_a: float, breaks: bool) -> str:
+    """The current, or while the contacts just touch, the break of it."""
+    return tr("{current:.1f} A → 0", current=current_a) if breaks else tr("{current:.1f} A", current=current_a)
 
 
 def _points(xs: Array, ys: Array) -> list[QPointF]:

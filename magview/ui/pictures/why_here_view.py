@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import replace
 
 import numpy as np
-from PySide6.QtCore import QRectF, QSize, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QWidget
 
@@ -45,6 +45,7 @@ class WhyHereView(SchemeView):
         """Angle of the rotor before it was last taken hold of."""
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMinimumSize(160, 90)
+        self.setMouseTracking(True)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)  # what lies behind need not be painted first
         self.setAccessibleName(tr("Why here: flux, current and energy over the rotor's angle"))
         self.show_state(model.state)
@@ -68,7 +69,7 @@ class WhyHereView(SchemeView):
             self.strip, self._key = why_here(state), key
             self._take_ghost(state)
         self.setAccessibleDescription(self._description(state))
-        self.setToolTip("" if self.strip is None else f"{self._speeds(self.strip)} {tr(COIL_WHY)}")
+        self.setToolTip("" if self.strip is None else self._usual_tip(self.strip))
         self.update()
 
     def set_ghost(self, state: BenchState | None) -> None:
@@ -190,6 +191,37 @@ class WhyHereView(SchemeView):
         """Turn the rotor with the cursor."""
         if self._gesture is not None:
             self._turn_to(event.position().x())
+        else:
+            self.setToolTip(self.tip_at(event.position()))
+
+    def tip_at(self, at: QPointF) -> str:
+        """The thing pointed at in words, else the speeds."""
+        room = self.room
+        if room is None:
+            return ""
+        strip, area, near = room.strip, room.area, 5.0
+        if area.adjusted(-near, 0.0, near, 0.0).contains(at):
+            angle = room.angle_at(at.x())
+            magnet = float(np.interp(angle, strip.rotor_deg, strip.magnet_flux))
+            low, high = (room.x_of(end) for end in strip.best_span_deg)
+            if abs(at.x() - room.x_of(strip.cursor_deg(self.model.state.rotor_deg))) <= near:
+                return tr("Rotor now: drag it")
+            if low - near <= at.x() <= high + near and abs(at.y() - room.lane(2).top()) <= near:
+                return tr("Opened within this bar, the energy is within a tenth of the most")
+            if abs(at.x() - room.x_of(strip.opens_deg)) <= near:
+                return tr("The contacts open here")
+            if abs(at.x() - room.x_of(0.0)) <= near:
+                return tr("Neutral: the magnet drives no flux through the core")
+            if abs(at.y() - room.flux_y(magnet)) <= near:
+                return tr("Dashed: the flux of the magnet alone")
+            if strip.needed_mj is not None and abs(at.y() - room.energy_y(strip.needed_mj)) <= near:
+                return tr("Dashed: the energy that a spark needs")
+            if any(start <= angle <= end for start, end in strip.closed_spans_deg):
+                return tr("Shaded: the contacts are closed")
+        return self._usual_tip(strip)
+
+    def _usual_tip(self, strip: WhyHere) -> str:
+        return f"{self._speeds(strip)} {tr(COIL_WHY)}"
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let the cursor go."""

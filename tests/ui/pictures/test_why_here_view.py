@@ -10,8 +10,11 @@ import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QColor
 
-from magview.bench.actions import TurnScrew
+from magview.bench.actions import TurnRotor, TurnScrew
 from magview.bench.placing import new_bench
+from magview.bench.state import readings
+from magview.curves.why_here import why_here
+from magview.drawing.rotor_cut import flux_words
 from magview.spec.library import find_installation, find_magneto
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
@@ -140,3 +143,38 @@ def test_both_speeds_are_told_and_what_is_assumed(strip):
     view = strip(magneto.model_copy(update={"electrical": silent}))
     assert "assumed" in view.accessibleDescription()
     assert "assumed" in view.toolTip()
+
+
+def test_while_the_contacts_just_touch_the_current_is_still_there(strip):
+    view = strip()
+    opens = float(readings(view.model.state).opens_deg[0])
+    at, before, after = (view.strip.now(opens + by) for by in (0.0, -0.3, 0.3))
+    assert at[2] == pytest.approx(before[2], rel=0.02) and at[2] > 1.0
+    assert at[0] == pytest.approx(before[0], abs=0.02) and after[2] == 0.0
+
+
+def test_every_thing_in_the_strip_is_named_where_it_is_pointed_at(strip, qtbot):
+    view = strip(size=(317, 200))
+    view.model.send(TurnRotor(-20.0))  # away from the opening
+    room = view.room
+    low = room.x_of(view.strip.best_span_deg[0])
+    cursor = room.x_of(view.strip.cursor_deg(view.model.state.rotor_deg))
+    middle = room.lane(1).top() + 2
+    for x, y, named in (
+        (cursor, middle, "Rotor now"),
+        (room.x_of(view.strip.opens_deg), middle, "open here"),
+        (low, room.lane(2).top(), "within a tenth of the most"),
+        (room.area.left() + 10, room.lane(1).bottom() - 8, "contacts are closed"),
+        (room.x_of(35.0), room.flux_y(float(np.interp(35.0, view.strip.rotor_deg, view.strip.magnet_flux))), "alone"),
+        (room.x_of(-30.0), room.energy_y(view.strip.needed_mj), "a spark needs"),
+    ):
+        qtbot.mouseMove(view, QPoint(round(x), round(y)))
+        assert named in view.toolTip()
+
+
+@pytest.mark.parametrize("lobe", [0, 1])
+def test_cut_and_strip_give_the_flux_the_same_sign(lobe):
+    state = new_bench(find_installation("seven-radial-left"))
+    state = replace(state, rotor_deg=float(readings(state).opens_deg[0]) + 25.0 + 90.0 * lobe)
+    share = 100.0 * why_here(state).now(state.rotor_deg)[0]
+    assert (share < 0.0) == (lobe == 0) and flux_words(share / 100.0) == f"core flux {share:+.0f} %"
