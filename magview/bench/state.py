@@ -4,9 +4,10 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from typing import Literal
 
-from magview.physics.cam.setting import Readings, internal_timing
+from magview.physics.cam.setting import InternalTiming, Readings, internal_timing
 from magview.physics.electric.circuit import PRIMARY_OHM, Circuit, Lead, circuit
 from magview.physics.engine.coupling import rotor_shift_deg
 from magview.physics.engine.lamp import Foretold, lamp_after_deg
@@ -158,7 +159,13 @@ def same_but_worn(one: Magneto, other: Magneto) -> bool:
 
 def readings(state: BenchState) -> Readings:
     """Readings of the present setting, lobe by lobe."""
-    return internal_timing(state.magneto).readings(state.backplate_deg, state.screw_deg)
+    return _readings(internal_timing(state.magneto), state.backplate_deg, state.screw_deg)
+
+
+@lru_cache(maxsize=32)
+def _readings(timing: InternalTiming, backplate_deg: float, screw_deg: float) -> Readings:
+    """Computed once for a setting: while the rotor turns, everything that is shown asks for them again."""
+    return timing.readings(backplate_deg, screw_deg)
 
 
 def outdated_inspections(state: BenchState) -> tuple[bool, ...]:

@@ -16,9 +16,10 @@ from __future__ import annotations
 import math
 import re
 import string
-from collections.abc import Callable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
+from functools import lru_cache
 from numbers import Real
 from typing import Any, Literal, TypeVar
 
@@ -37,11 +38,25 @@ _length_unit: LengthUnit = "mm"
 _QUANTITY = re.compile(r"(?P<sign>\+?)(?:\.(?P<digits>\d+))?(?P<quantity>length|mm|in|deg)")
 
 
+@lru_cache(maxsize=2000)
+def _parsed(text: str) -> tuple[tuple[str, str | None, str | None, str | None], ...]:
+    """A sentence's places: the same sentences are written over and over."""
+    return tuple(string.Formatter().parse(text))
+
+
+@lru_cache(maxsize=200)
+def _quantity_asked(format_spec: str) -> re.Match[str] | None:
+    return _QUANTITY.fullmatch(format_spec)
+
+
 class _Formatter(string.Formatter):
     """Fills the places of a sentence with numbers and quantities as the language writes them."""
 
+    def parse(self, format_string: str) -> Iterable[tuple[str, str | None, str | None, str | None]]:
+        return _parsed(format_string)
+
     def format_field(self, value: Any, format_spec: str) -> str:
-        asked = _QUANTITY.fullmatch(format_spec)
+        asked = _quantity_asked(format_spec)
         if asked is not None:
             return _quantity(value, asked["quantity"], asked["sign"], asked["digits"])
         text = format(value, format_spec or ("g" if isinstance(value, float) else ""))

@@ -41,9 +41,7 @@ class Turns(QObject):
         served = False
         while self._waiting and not served:
             follower = self._waiting.pop(0)
-            if isValid(follower):
-                served = follower.view.isVisible() and follower.behind
-                follower.catch_up()
+            served = isValid(follower) and follower.serve()
         if not self._waiting and self._timer:
             self.killTimer(self._timer)
             self._timer = 0
@@ -52,10 +50,12 @@ class Turns(QObject):
 class Follower(QObject):
     """Has a view show its model's state in its turn."""
 
-    def __init__(self, view: QWidget, model: Pictured, show: Callable[[BenchState, BenchState | None], None]) -> None:
-        """`show`: the view's own; it is given the present state and the one that was shown before."""
-        super().__init__(view)
-        self.view = view
+    def __init__(
+        self, surface: QWidget, model: Pictured, show: Callable[[BenchState, BenchState | None], None]
+    ) -> None:
+        """`surface`: the widget that is painted; `show`: is given the present state and the one shown before."""
+        super().__init__(surface)
+        self._surface = surface
         self._model, self._show = model, show
         self._shown: BenchState | None = None
         self.painting = False
@@ -66,6 +66,16 @@ class Follower(QObject):
     def behind(self) -> bool:
         """Whether the view shows an earlier state."""
         return self._shown is not None
+
+    def serve(self) -> bool:
+        """Have the view painted, whereupon it catches up, or do so at once if nobody sees it; whether it is seen."""
+        if not self.behind:
+            return False
+        if self._surface.isVisible():
+            self._surface.update()
+            return True
+        self.catch_up()
+        return False
 
     def catch_up(self, *, painting: bool = False) -> None:
         """Show the present state now."""

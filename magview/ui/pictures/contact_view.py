@@ -43,7 +43,7 @@ class ContactView(PictureView):
         self.setMinimumHeight(110)
         self.setAccessibleName(tr("Contacts, magnified"))
         self.show_state(model.state)
-        self.follower = Follower(self, model, self.show_state)
+        self.follower = Follower(self.viewport(), model, self.show_state)
 
     def show_state(self, state: BenchState, old: BenchState | None = None) -> None:
         """Follow the contacts."""

@@ -64,7 +64,7 @@ class CouplingPicture(PictureView):
         self.play_button.hide()
         self.motion.moved.connect(self.viewport().update)
         self.show_state(model.state)
-        self.follower = Follower(self, model, self.show_state)
+        self.follower = Follower(self.viewport(), model, self.show_state)
 
     def _build_button(self, sign: str, name: str, tip: str, act: Callable[[], None]) -> QToolButton:
         button = QToolButton(self.viewport())

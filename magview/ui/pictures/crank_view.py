@@ -66,7 +66,7 @@ class CrankView(PictureView):
         self.setMinimumSize(190, 120)
         self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
         self.show_state(model.state)
-        self.follower = Follower(self, model, self.show_state)
+        self.follower = Follower(self.viewport(), model, self.show_state)
 
     # -------------------------------------------------------------- showing
 
