@@ -16,7 +16,7 @@ from __future__ import annotations
 import math
 import re
 import string
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass, field
 from functools import lru_cache
@@ -52,8 +52,17 @@ def _quantity_asked(format_spec: str) -> re.Match[str] | None:
 class _Formatter(string.Formatter):
     """Fills the places of a sentence with numbers and quantities as the language writes them."""
 
-    def parse(self, format_string: str) -> Iterable[tuple[str, str | None, str | None, str | None]]:
-        return _parsed(format_string)
+    def fill(self, text: str, values: Mapping[str, Any]) -> str:
+        """As `vformat`, which takes a sentence apart each time; what is more than `{name:format}` is left to it."""
+        parts = []
+        for literal, name, format_spec, conversion in _parsed(text):
+            parts.append(literal)
+            if name is None:
+                continue
+            if conversion or "{" in (format_spec or "") or not name.isidentifier():
+                return self.vformat(text, (), values)
+            parts.append(self.format_field(values[name], format_spec or ""))
+        return "".join(parts)
 
     def format_field(self, value: Any, format_spec: str) -> str:
         asked = _quantity_asked(format_spec)
@@ -94,7 +103,7 @@ def tr(text: str, /, **values: object) -> str:
     """
     if _translate is not None:
         text = _translate(text)
-    return _formatter.vformat(text, (), values) if values else text
+    return _formatter.fill(text, values) if values else text
 
 
 def tr_n(one: str, many: str, /, *, count: int, **values: object) -> str:
