@@ -117,8 +117,9 @@ class Question(Model):
         return self
 
 
-Pane = Literal["contacts", "why-here", "breaker", "drive", "crank"]
-"""Pictures that can stand in a lesson: the contacts magnified, flux and energy over the angle, and the three ends."""
+Pane = Literal["contacts", "why-here", "breaker", "drive", "crank", "window", "pull"]
+"""Pictures that can stand in a lesson: the contacts magnified, flux and energy over the angle, the three ends, the
+adjustment window and the magnet's pull."""
 
 
 class LessonStep(Model):

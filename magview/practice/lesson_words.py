@@ -15,6 +15,7 @@ from magview.practice.lesson_run import (
     wrong_kind,
 )
 from magview.practice.predicates import rotor_past_deg
+from magview.practice.screen_words import SEEN_TO
 from magview.practice.state import Feel, true_readings
 from magview.practice.words import act_words
 from magview.spec.language import marked, together, tr
@@ -107,7 +108,7 @@ def waiting_words(until: Until) -> str:
         case "disc-near":
             return tr("the disc at {value}°", value=value)
         case "blade":
-            return tr("the blade {value:mm} tried", value=value)
+            return tr("the blade {value:.2f} mm tried", value=value)
         case "wrote":
             return tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]
@@ -232,14 +233,23 @@ def _wrong_words(run: LessonRun) -> tuple[str, str]:
 
 
 def _still(run: LessonRun) -> str:
-    left = unmet(run)
-    return tr("Still to do: {wanted}.", wanted=together([waiting_words(u) for u in left])) if left else ""
+    left = [words for until in unmet(run) for words in _left_of(until, run)]
+    return tr("Still to do: {wanted}.", wanted=together(left)) if left else ""
+
+
+def _left_of(until: Until, run: LessonRun) -> list[str]:
+    """The acts that a condition still waits for; of a list, the lines not ticked yet."""
+    if until.that != "made-safe":
+        return [waiting_words(until)]
+    return [tr(words) for thing, words in SEEN_TO.items() if thing not in run.practice.seen_to]
 
 
 def _so_far(run: LessonRun) -> tuple[str, str]:
     moment = run.moment
     if moment is not None and isinstance(moment.act, do.PointAt):
         return tr("That is the {part}.", part=tr(moment.act.part)), ""
+    if moment is not None and isinstance(moment.act, do.TryBlades):
+        return tr("You did this: {act}.", act=act_words(moment.act, moment.before, moment.after)), _still(run)
     for until in unmet(run):
         words = _distance(until, run)
         if words:

@@ -152,7 +152,7 @@ def live_words(practice: Practice) -> str:
     return ""
 
 
-_SEEN_TO = {
+SEEN_TO = {
     "fuel": marked("fuel off"), "mixture": marked("mixture cut off"), "throttle": marked("throttle closed"),
     "leads": marked("hanging leads grounded"),
 }  # fmt: skip
@@ -164,7 +164,7 @@ def _engine(practice: Practice) -> str:
         tr("wheels chocked") if practice.chocked else tr("no chocks"),
         tr("spark plugs out") if practice.plugs_out else tr("spark plugs in"),
         *([tr("the plugs' leads hang")] if practice.leads_hang else []),
-        *(tr(_SEEN_TO[thing]) for thing in SAFE_THINGS if thing in practice.seen_to),
+        *(tr(SEEN_TO[thing]) for thing in SAFE_THINGS if thing in practice.seen_to),
         *([tr("piston stop in No. {cylinder}", cylinder=practice.timing_cylinder)] if practice.stop_fitted else []),
         tr("magneto on the engine") if practice.mounted else tr("magneto off the engine"),
         tr("nuts tight") if seat.nuts_tight else tr("nuts off"),

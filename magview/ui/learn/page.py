@@ -31,7 +31,8 @@ from magview.ui.learn.menus import LessonMenus, help_words
 from magview.ui.learn.model import LessonModel
 from magview.ui.learn.pictures import LessonPictures
 from magview.ui.learn.readings import LessonReadings
-from magview.ui.learn.strip import LessonStrip, em_of
+from magview.ui.learn.strip import LessonStrip
+from magview.ui.learn.strip_parts import em_of
 from magview.ui.learn.tools import LessonTools
 from magview.ui.pictures.picture_view import PictureView
 

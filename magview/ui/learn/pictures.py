@@ -5,11 +5,14 @@ from __future__ import annotations
 from PySide6.QtWidgets import QWidget
 
 from magview.drawing.contact_faces import faces_grade
+from magview.practice.actions import TryBlades
+from magview.practice.instruments import thickness_mm
 from magview.practice.lesson import LessonStep, Pane
 from magview.practice.screen_words import hidden_parts
 from magview.practice.state import Practice
 from magview.ui.kit.look import Look
 from magview.ui.learn.model import LessonModel
+from magview.ui.learn.plot_pane import LessonPlot
 from magview.ui.pictures.breaker_view import BreakerView
 from magview.ui.pictures.contact_view import ContactView
 from magview.ui.pictures.crank_view import CrankView
@@ -29,6 +32,8 @@ class LessonPictures:
         wanted = {step.show for step in model.run.lesson.steps}
         if "why-here" in wanted:
             self._views["why-here"] = WhyHereView(model, look)
+        plots: tuple[Pane, ...] = ("window", "pull")
+        self._views |= {name: LessonPlot(name, model, look) for name in plots if name in wanted}
         self.drive: DriveView | None = None
         self.crank: CrankView | None = None
         if model.practice.bench.engaged is not None:
@@ -61,6 +66,8 @@ class LessonPictures:
         return "contacts" if self._hero == "breaker" else "breaker"
 
     def _acted(self, act: object, new: Practice, old: Practice) -> None:
+        if isinstance(act, TryBlades):
+            self.contact.blade_mm = thickness_mm(act.set, act.blades)
         self.show_practice(new)
 
     def show_practice(self, practice: Practice) -> None:

@@ -18,7 +18,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
 from magview.ui.kit.style import tint
 from magview.ui.learn.model import LessonModel
-from magview.ui.learn.strip import em_of
+from magview.ui.learn.strip_parts import em_of
 from magview.ui.practice.sight import Lamp
 
 
@@ -70,7 +70,7 @@ class LessonReadings(QWidget):
         for line, (name, (words, there)) in enumerate(names.items()):
             label = self.lines[name]
             label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-            label.setWordWrap(name == "edge")  # which also says from where it is looked at
+            label.setWordWrap(name in ("edge", "said"))  # from where it is looked at, and a whole answer
             label.setAccessibleName(words)
             if not there:
                 continue

@@ -335,8 +335,9 @@ class BladeRow(QWidget):
         self.one, self.two = QuietCombo(), QuietCombo()
         self.two.addItem(tr("alone"), 0.0)
         for blade in BLADES[self._kind]:
-            self.one.addItem(f"{number(blade)} {unit}", float(blade))
-            self.two.addItem(f"+ {number(blade)}", float(blade))
+            marked_so = number(blade, 2) if self._kind == "metric" else number(blade)
+            self.one.addItem(f"{marked_so} {unit}", float(blade))
+            self.two.addItem(f"+ {marked_so}", float(blade))
         self.one.setAccessibleName(tr("Feeler blade"))
         self.two.setAccessibleName(tr("Second blade held with it"))
         self.try_it = QPushButton(tr("Try it"))

@@ -172,3 +172,17 @@ def test_the_strip_is_as_high_as_its_type_asks_whatever_it_says(open_window):
     assert page.strip.height() == round(15.2 * em)
     page.model.do(bench.TightenLock(False))
     assert page.strip.height() == round(15.2 * em)
+
+
+def test_the_adjustment_window_stands_beside_plate_and_screw_and_follows_the_hand(open_window):
+    page = open_lesson(open_window, "plate-and-screw")
+    learner = at_step(page, "plate-and-screw", 2)
+    what_is_due()
+    plot = page.beside.currentWidget()
+    assert plot is page.pictures.view("window") and plot.isVisible()
+    before = plot.sheet.summary()
+    learner.answer()
+    learner.drag("screw", 4.0)
+    assert plot.sheet.summary() != before, "the point goes with the contact screw"
+    under = plot.childAt(plot.sheet.canvas.geometry().center())
+    assert under is not plot.sheet.canvas.viewport(), "no hand works at the plot: a click passes it by"
