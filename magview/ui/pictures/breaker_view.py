@@ -125,9 +125,10 @@ class BreakerView(PictureView):
         drawn_with = factor, options.hidden, options.numbers, self.mirrored
         return self.ghost.over(scene, state, lambda then: breaker_scene(Shown.of(then, factor), options), *drawn_with)
 
-    def shown(self) -> Shown:
-        """Return all that the pictures are drawn of."""
-        return Shown.of(self._model.state, self._exaggeration, self.eyes() if self.eyes is not None else None)
+    def shown(self, state: BenchState | None = None) -> Shown:
+        """Return all that the pictures are drawn of, of another state than the present one where one is given."""
+        eyes = self.eyes() if self.eyes is not None else None
+        return Shown.of(state or self._model.state, self._exaggeration, eyes)
 
     @property
     def hand(self) -> str:

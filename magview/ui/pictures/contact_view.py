@@ -73,7 +73,8 @@ class ContactView(PictureView):
     def picture(self) -> Scene:
         """Scene of the present state, as painted."""
         options = Options(self.numbers, self.look.inches)
-        state, shown = self._model.state, replace(self._breaker.shown(), exaggeration=1.0)
+        state = self._model.state
+        shown = replace(self._breaker.shown(state), exaggeration=1.0)
         scene = closeup_scene(shown, options, self.blade_mm, self.grade)
         scene = self.ghost.over(scene, state, lambda then: closeup_scene(Shown.of(then), options), self.numbers)
         # In a low pane the sum may lie over the cam's lower half: of that there is nothing to be seen.
