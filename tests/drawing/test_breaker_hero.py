@@ -348,7 +348,7 @@ def test_lengths_are_written_in_the_unit_chosen():
     assert mm == pytest.approx(inches * 25.4, abs=0.5 * 0.0001 * 25.4 + 0.0005)
 
 
-@pytest.mark.parametrize("past, side", [(-22.4, "before neutral"), (22.4, "past neutral")])
+@pytest.mark.parametrize(("past", "side"), [(-22.4, "before neutral"), (22.4, "past neutral")])
 def test_the_side_of_neutral_is_a_word_and_no_sign(past, side):
     scene = breaker_scene(Shown.of(replace(new_bench(find_installation("seven-radial-left")), rotor_deg=past)))
     angle, words = next(corner for corner in scene.corners if corner.corner == "top-right").lines
