@@ -63,7 +63,10 @@ def sight(layout: BreakerLayout, now: Pose) -> Sight:
 
 
 def seen_past_mm(eye_deg: float) -> float:
-    """Distance past its place at which the edge seems to stand [mm], above 0 for an eye behind it, below ahead."""
+    """Distance past its place at which the edge seems to stand [mm], above 0 for an eye behind it, below ahead.
+
+    The line of sight slopes from the eye through the edge down to the rim, away from the eye.
+    """
     return EDGE_HEIGHT_MM * math.tan(math.radians(eye_deg))
 
 

@@ -109,7 +109,7 @@ def _consequence(told: Told, beside: bool, size: float) -> Iterator[CornerLine]:
 
 
 def _one_tooth(told: Told, beside: bool, size: float) -> Iterator[CornerLine]:
-    """What one tooth of each face is worth."""
+    """The worth of one tooth of each face."""
     a, b = _crank_deg(told, 0, 1), _crank_deg(told, 1, 0)
     if beside:
         yield CornerLine((tr("One tooth, of crank:"), tr("One tooth:")), "second_ink", size)

@@ -8,12 +8,13 @@ from typing import NamedTuple
 import numpy as np
 
 from magview.bench.state import Side
+from magview.drawing.breaker_glass import seen_past_mm
 from magview.practice.closing import closed_up
 from magview.practice.contacts import PIP_MM
 from magview.practice.decisions import decided_rightly
 from magview.practice.evidence import Evidence, Track
 from magview.practice.exercise_parts import Goal
-from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm, parallax_mm
+from magview.practice.instruments import DRAG_MM, SQUARE_EYE_DEG, edge_mm
 from magview.practice.judged import Judged
 from magview.practice.lead_proof import judge_lead
 from magview.practice.readings import judge_reading
@@ -63,7 +64,7 @@ def _e_gap(room: Practice) -> Judged:
     allowed = magneto.marks.tolerance_mm
     # The magnet's E-gap comes at even steps: a compensated cam's other lobes open where it is not.
     elsewhere = seen is not None and magneto.compensated and seen[1] != 1
-    offset = math.inf if seen is None or elsewhere else abs(seen[0] - parallax_mm(room))
+    offset = math.inf if seen is None or elsewhere else abs(seen[0] - seen_past_mm(room.eye_deg))
     proved = room.edge_laid and abs(room.eye_deg) <= SQUARE_EYE_DEG
     right = offset <= allowed
     if seen is None:

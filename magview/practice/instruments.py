@@ -88,14 +88,6 @@ def felt(practice: Practice) -> Said:
     return Said("felt", marked("no oil shows: it is dry") if dry else marked("oil shows on the thumbnail"))
 
 
-def parallax_mm(practice: Practice) -> float:
-    """Distance past its place at which the edge seems to stand [mm], above 0 for an eye behind it, below ahead.
-
-    The line of sight slopes from the eye through the edge down to the rim, away from the eye.
-    """
-    return seen_past_mm(practice.eye_deg)
-
-
 def edge_mm(practice: Practice) -> tuple[float, int] | None:
     """Seeming place of the edge, unread: past the nearest mark [mm], and that mark's number. None out of sight.
 
@@ -110,7 +102,7 @@ def edge_mm(practice: Practice) -> tuple[float, int] | None:
     if abs(cam) > IN_SIGHT_DEG:
         return None
     radius = timing.magneto.marks.radius_mm
-    return radius * math.tan(math.radians(cam)) + parallax_mm(practice), nearest + 1
+    return radius * math.tan(math.radians(cam)) + seen_past_mm(practice.eye_deg), nearest + 1
 
 
 def straightedge(practice: Practice) -> Said:

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass, replace
 
 from magview.bench.state import Side
+from magview.drawing.breaker_glass import seen_past_mm
 from magview.practice import instruments
 from magview.practice.evidence import Evidence, Tried
 from magview.practice.exercise_parts import Goal
@@ -182,7 +183,7 @@ def _e_gap(room: Practice) -> Gauged | None:
     seen = instruments.edge_mm(room)
     if seen is None:
         return None
-    value = seen[0] - instruments.parallax_mm(room)
+    value = seen[0] - seen_past_mm(room.eye_deg)
     return _on_the_rim(value, room.bench.magneto.marks.tolerance_mm, room, instruments.straightedge(room).value)
 
 

@@ -14,6 +14,7 @@ from magview.bench.actions import TurnScrew as TurnScrewTo
 from magview.bench.apply import apply
 from magview.bench.easing import STEPS_DEG, Eased, ease
 from magview.bench.state import Engaged, crank_deg
+from magview.drawing.breaker_glass import seen_past_mm
 from magview.physics.cam.setting import internal_timing
 from magview.physics.engine.dead_centre import stop_reach_deg, timing_centre_deg
 from magview.physics.engine.play import Play
@@ -24,7 +25,6 @@ from magview.practice.instruments import (
     STEADY,
     lamp,
     light,
-    parallax_mm,
     shows_open,
     true_disc_deg,
 )
@@ -206,7 +206,7 @@ def _until_mark(practice: Practice, forward: bool) -> Practice:
         raise SpecError(tr("lay the straightedge along the cam's step first"))
     timing, radius = internal_timing(practice.bench.magneto), practice.bench.magneto.marks.radius_mm
     by_eye = DIVISIONS_MM[marks] * between(practice.seed, -0.25, 0.25, "hand", str(practice.acts), "mark")
-    seen = math.degrees(math.atan((by_eye - parallax_mm(practice)) / radius)) / timing.ratio
+    seen = math.degrees(math.atan((by_eye - seen_past_mm(practice.eye_deg)) / radius)) / timing.ratio
     places = (timing.places_deg + seen).tolist()
     return _to_rotor(practice, _next(practice, places, forward, _BY_EYE_DEG))
 
