@@ -33,6 +33,9 @@ from magview.drawing.scene import CornerLine, CornerWords, Group, Options, Piece
 from magview.drawing.shapes import Array, circle, rotate
 from magview.spec.language import format_length, number, tr
 
+_BELOW_AXIS = 1.05
+"""So much of the base circle's radius is seen below the cam's axis: the whole circle, with the hole in its middle."""
+
 FACTOR = 8.0
 """Magnification of heights; at twelve times a cam of nine lobes would undercut."""
 
@@ -181,7 +184,7 @@ def _box(layout: BreakerLayout) -> tuple[float, float, float, float]:
     ]  # fmt: skip
     points = rotate(np.array(corners), upright_deg(layout))
     left, right = min(points[:, 0].min(), -1.25 * base), max(points[:, 0].max(), 1.25 * base)
-    return float(left), -0.28 * base, float(right), float(points[:, 1].max() + 3.0 * k)
+    return float(left), -_BELOW_AXIS * base, float(right), float(points[:, 1].max() + 3.0 * k)
 
 
 def _groups(close: Closeup, tried: tuple[Piece, ...], options: Options) -> tuple[Group, ...]:

@@ -263,3 +263,12 @@ def test_what_does_not_move_is_kept(magneto):
     for a, b in zip(one.groups, two.groups, strict=True):
         if a.name not in ("core", "ghost", "blade"):
             assert all(p is q for p, q in zip(a.pieces, b.pieces, strict=True))
+
+
+@pytest.mark.parametrize("name", shipped_names("magnetos"))
+def test_the_whole_base_circle_is_seen(name):
+    scene = closeup_scene(Shown(find_magneto(name), 0.0))
+    (base,) = (piece for group in scene.groups for piece in group.pieces if piece.part == "base circle")
+    low, high = base.outlines[0].min(axis=0), base.outlines[0].max(axis=0)
+    assert scene.box[0] <= low[0] and scene.box[1] <= low[1]
+    assert high[0] <= scene.box[2] and high[1] <= scene.box[3]

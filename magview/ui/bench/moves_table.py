@@ -19,6 +19,9 @@ from magview.ui.kit.table import Table
 
 _SCALE, _EXPECT = 2, 3
 _ROWS = 4
+"""Moves that the scale has room for."""
+_SEEN = 3
+"""Rows that are seen at once, so that the next act stays in view."""
 _TALL = 2.3
 """Height of a row [lines of type]."""
 
@@ -30,7 +33,7 @@ class MovesTable(Table):
         heads = (tr("A disc"), tr("B magneto flange"), "", tr("expect"))
         super().__init__(tr("Moves of the coupling, best first"), heads, wide=(_SCALE,), tall=_TALL)
         self.verticalHeader().show()
-        self.show_at_most(_ROWS)
+        self.show_at_most(_SEEN)
         self.setShowGrid(False)
         self.rows.numbers = (_EXPECT,)
         self._look = look

@@ -54,8 +54,8 @@ class NextBox(QWidget):
         # A button's own shortcut clicks it a tenth of a second later, and a quick second press is lost.
         QShortcut(_KEY, self).activated.connect(self._next_step)
         column = QVBoxLayout(self)
-        column.setContentsMargins(8, 5, 8, 6)
-        column.setSpacing(2)
+        column.setContentsMargins(8, 3, 8, 4)
+        column.setSpacing(1)
         for widget in (self.heading, self.act, self.words):
             column.addWidget(widget)
         row = QHBoxLayout()

@@ -59,7 +59,7 @@ class PlanBox(Section):
         self.first, self.steps, self.expect = LookFirst(model), NextBox(model, look), ExpectBox(model, look)
         self.steps.print_wanted.connect(self.print_wanted)
         self.words, self.next, self.print = self.steps.words, self.steps.next, self.steps.print
-        for widget in (self.first, self.verdict, self.table, self.viewpoint, self.steps, self.expect):
+        for widget in (self.first, self.verdict, self.table, self.steps, self.expect, self.viewpoint):
             self.body.addWidget(widget)
 
     @property

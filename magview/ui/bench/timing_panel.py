@@ -74,7 +74,7 @@ class TimingPanel(QWidget):
         self.lamp, self.crank, self.teeth = LampBox(model, look), CrankBox(model, look), TeethBox(model, look)
         self.conditions, self.moved = ConditionsBox(look, tr("when the contacts open")), MovedBox(model, look)
         self._boxes = [
-            self.lamp, self.plan, self.conditions, self.crank, self.teeth, self._build_synchronising(), self.moved,
+            self.lamp, self.plan, self.teeth, self.conditions, self.crank, self._build_synchronising(), self.moved,
             self.stop,
         ]  # fmt: skip
         for box in self._boxes:

@@ -77,10 +77,7 @@ class ContactView(PictureView):
         shown = replace(self._breaker.shown(state), exaggeration=1.0)
         scene = closeup_scene(shown, options, self.blade_mm, self.grade)
         scene = self.ghost.over(scene, state, lambda then: closeup_scene(Shown.of(then), options), self.numbers)
-        # In a low pane the sum may lie over the cam's lower half: of that there is nothing to be seen.
-        low = min(1.0, self.viewport().height() / (_USUAL_EM * self._em()))
-        above, below = scene.margins_em
-        return replace(scene, margins_em=(above, low * below))
+        return scene
 
     def _em(self) -> float:
         return float(QFontInfo(self.font()).pixelSize())

@@ -236,8 +236,12 @@ class SceneWords:
                 pieces.append((term.text, term.role, 1.0, True, self.width(term.text, self.em + 1.0, True) + after))
                 if meaning:
                     pieces.append((meaning, "second_ink", 0.0, False, self.width(meaning, self.em) + gap))
-            if sum(w for *_, w in pieces) <= room:
+            whole = sum(w for *_, w in pieces)
+            if whole <= room:
                 return 1.0, pieces
+            if level == len(terms[0].meanings) - 1 and whole * LEAST_PX <= room * self.em:
+                share = room / whole  # rather small than without its meanings
+                return share, [(text, role, more, bold, share * wide) for text, role, more, bold, wide in pieces]
         share = max(room / sum(w for *_, w in pieces), LEAST_PX / self.em)
         if share * sum(w for *_, w in pieces) > room:  # not even that small: then what it comes to, and no more
             sign, result = pieces[-2:]

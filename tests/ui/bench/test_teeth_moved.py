@@ -69,3 +69,14 @@ def test_the_coupling_s_caption_tells_what_a_tooth_does(window):
     window.model.send(MoveTeeth(1, -1))
     both = (360 / 17 - 360 / 18) * 8 / 7
     assert f"A disc 1 against, B magneto flange 1 with: {both:.2f}° of crank earlier" in told(window)
+
+
+def test_the_next_act_and_the_reading_expected_are_in_view_in_a_small_window(window):
+    window.tabs.setCurrentIndex(1)
+    window.model.send(ReadLamp("left", 23.0))
+    for _ in range(3):
+        QApplication.processEvents()
+    plan = window.timing.plan
+    port = window.tabs.currentWidget().viewport()
+    for button in (plan.next, plan.print, plan.expect.reads_so):
+        assert port.rect().contains(button.mapTo(port, button.rect().bottomRight())), button.text()
