@@ -302,6 +302,16 @@ def one_line(text: str) -> str:
     return "".join(c if c.isprintable() else " " for c in text)[:MAX_NAME].strip()
 
 
+def dump_act(act: do.Act) -> dict[str, Any]:
+    """An act as a file has it."""
+    return {key: value for key, value in _dump_event(Event(0.0, act)).items() if key != "at_s"}
+
+
+def read_act(data: dict[str, Any]) -> do.Act:
+    """An act out of a file. Raises SpecError."""
+    return _event({**data, "at_s": 0.0}, "deeds").act
+
+
 def _dump_event(event: Event) -> dict[str, Any]:
     given = {f.name: (getattr(event.act, f.name), str(f.type)) for f in fields(event.act)}
     values = {name: _plain(value, kind) for name, (value, kind) in given.items() if value is not None}

@@ -6,6 +6,7 @@ over as soon as it is done. A step that is done waits for `go_on`.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 
@@ -67,6 +68,8 @@ class LessonRun:
     """The same before the last act of this step."""
     previous: LessonRun | None = None
     """The beginning of the step before."""
+    deeds: tuple[tuple[do.Act, ...], ...] = ((),)
+    """What was done, by step, up to the one in hand."""
 
     @property
     def step(self) -> LessonStep | None:
@@ -139,7 +142,7 @@ def act(run: LessonRun, deed: do.Act, same: bool = False) -> LessonRun:
     held = same and bool(run.moments)
     return replace(
         run, practice=after, steady_deg=steady, seen=seen, moments=(*(run.moments[:1] if held else ()), moment),
-        before=run.before if held else run,
+        before=run.before if held else run, deeds=(*run.deeds[:-1], (*run.deeds[-1], deed)),
     )  # fmt: skip
 
 
@@ -182,12 +185,12 @@ def go_on(run: LessonRun) -> LessonRun:
     here = replace(
         run, practice=run.began, stand=Stand.WAITING, seen=False, moments=(), before=None,
         answers=(*run.answers[: run.at], (None,) * len(run.answers[run.at]), *run.answers[run.at + 1 :]),
-        rights=run.rights[: run.at],
+        rights=run.rights[: run.at], deeds=(*run.deeds[:-1], ()),
     )  # fmt: skip
     room = _room_of(run.lesson, run.at + 1, run.practice)
     begun = replace(
         run, at=run.at + 1, practice=room, began=room, stand=Stand.WAITING, already=False, seen=False, steady_deg=0.0,
-        moments=(), before=None, previous=here,
+        moments=(), before=None, previous=here, deeds=(*run.deeds, ()),
     )  # fmt: skip
     return _looked_at(begun)
 
@@ -197,6 +200,24 @@ def back(run: LessonRun) -> LessonRun:
     if run.before is not None or (run.stand is not Stand.WAITING and not run.already):
         return _begun_again(run)
     return run.previous if run.previous is not None else run
+
+
+def resume(lesson: Lesson, deeds: Sequence[Sequence[do.Act]], answers: Sequence[Sequence[int | None]]) -> LessonRun:
+    """The lesson at the step where it was left: what was done is done again, as far as it leads."""
+    run = start_lesson(lesson)
+    for acts, said in zip(deeds, answers, strict=False):
+        begun = run
+        try:
+            for question, choice in enumerate(said):
+                run = run if choice is None else answer(run, question, choice)
+            for deed in acts:
+                run = act(run, deed)
+            run = go_on(judge(run))
+        except SpecError:
+            return begun
+        if run.done:
+            return begun
+    return run
 
 
 def undo(run: LessonRun) -> LessonRun:
@@ -311,7 +332,7 @@ def _looked_at(run: LessonRun) -> LessonRun:
 def _begun_again(run: LessonRun) -> LessonRun:
     cleared = replace(
         run, practice=run.began, stand=Stand.WAITING, already=False, seen=False, steady_deg=0.0, moments=(),
-        before=None, rights=run.rights[: run.at],
+        before=None, rights=run.rights[: run.at], deeds=(*run.deeds[:-1], ()),
         answers=(*run.answers[: run.at], (None,) * len(run.answers[run.at]), *run.answers[run.at + 1 :]),
     )  # fmt: skip
     return _looked_at(cleared)

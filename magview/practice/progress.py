@@ -11,7 +11,7 @@ import datetime
 import hashlib
 from collections.abc import Callable
 from pathlib import Path
-from typing import TYPE_CHECKING, Annotated, Literal
+from typing import TYPE_CHECKING, Annotated, Any, Literal
 
 from pydantic import Field
 
@@ -45,6 +45,12 @@ class LessonMark(Model):
     at: _Count = may_say(marked("Step"), marked("Steps done when it was left."), 0)
     done: bool = may_say(marked("Done"), marked("Whether it was ever gone through to its end."), False)
     when: _At = may_say(marked("When"), marked("When it was last worked at."), "")
+    deeds: Annotated[tuple[tuple[dict[str, Any], ...], ...], Field(max_length=60)] = may_say(
+        marked("Done so far"), marked("The acts of each step behind, as an attempt has them."), ()
+    )
+    answers: Annotated[tuple[tuple[int | None, ...], ...], Field(max_length=60)] = may_say(
+        marked("Answers"), marked("The choices taken, by step and question, from 0."), ()
+    )
 
 
 class ExerciseMark(Model):
@@ -169,11 +175,13 @@ class ProgressBook:
         """Have a function called after each change."""
         self._listeners.append(listener)
 
-    def note_lesson(self, name: str, at: int, steps: int) -> None:
-        """A lesson stands at a step, counted from 0; at the number of its steps it is done. "" is kept nowhere."""
+    def note_lesson(self, name: str, at: int, steps: int, left: LessonMark | None = None) -> None:
+        """A lesson stands at a step, counted from 0; at the number of its steps it is done. "" is kept nowhere.
+        `left`: what was done and answered on the way, so that it can be gone on with."""
         old = self.read().lesson(name)
         done = at >= steps
-        mark = LessonMark(at=0 if done else at, done=done or old.done, when=self._now())
+        way = (left.deeds, left.answers) if left is not None and not done else ((), ())
+        mark = LessonMark(at=0 if done else at, done=done or old.done, when=self._now(), deeds=way[0], answers=way[1])
         if name and (mark.at, mark.done) != (old.at, old.done):
             self._keep(lessons={**self._progress.lessons, name: mark})
 

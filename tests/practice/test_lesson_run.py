@@ -6,9 +6,11 @@ import pytest
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
-from magview.practice.lesson_run import Stand, act, answer, back, go_on, judge, start_lesson, take, undo
+from magview.practice.attempt import dump_act, read_act
+from magview.practice.lesson_run import Stand, act, answer, back, go_on, judge, resume, start_lesson, take, undo
 from magview.practice.lesson_words import stand_words
-from magview.practice.library import find_lesson
+from magview.practice.library import find_lesson, shipped_lessons
+from magview.practice.progress import LessonMark, ProgressBook
 from magview.practice.state import SAFE_THINGS, true_readings
 from tests.lesson_ways import guessed, played
 
@@ -130,3 +132,18 @@ def test_what_the_lock_screw_carries_along_is_allowed_for():
     ]
     assert gaps[0] - gaps[1] > 0.01, "the lock screw carries the contact screw closer"
     assert gaps[2] == pytest.approx(gaps[0], abs=0.001), "at the end the gap is what it was at first"
+
+
+@pytest.mark.parametrize("name", shipped_lessons())
+def test_a_lesson_left_in_the_middle_goes_on_where_it_was_left(name, tmp_path):
+    file = tmp_path / "progress.json"
+    for at in range(len(find_lesson(name).steps)):
+        left = played(name, at)
+        deeds = tuple(tuple(dump_act(deed) for deed in done) for done in left.deeds[:-1])
+        mark = LessonMark(deeds=deeds, answers=left.answers[:at])
+        ProgressBook(file).note_lesson(name, at, len(left.lesson.steps), mark)
+        kept = ProgressBook(file).read().lesson(name)
+        again = resume(left.lesson, [[read_act(deed) for deed in done] for done in kept.deeds], kept.answers)
+        assert (again.at, again.practice, again.answers, again.rights) == (
+            at, left.practice, left.answers, left.rights,
+        )  # fmt: skip

@@ -7,8 +7,9 @@ from weakref import WeakKeyDictionary
 
 from PySide6.QtCore import Qt, QTimer
 
+from magview.practice.attempt import dump_act, read_act
 from magview.practice.lesson import Lesson
-from magview.practice.lesson_run import start_lesson
+from magview.practice.lesson_run import LessonRun, resume
 from magview.practice.library import find_lesson
 from magview.practice.progress import LessonMark, ProgressBook
 from magview.practice.shelf import Heading, lessons, shipped_id
@@ -58,7 +59,7 @@ class LearnPlace(Place):
                 self.show_page(page)
                 return page
         try:
-            run = start_lesson(lesson)
+            run = self._left_at(lesson)
         except SpecError as error:
             refuse(self, str(error))
             return None
@@ -90,7 +91,21 @@ class LearnPlace(Place):
         return [page for page in self.open_pages if isinstance(page, LessonPage) and not page.lesson_done]
 
     def _note(self, model: LessonModel, name: str) -> None:
-        self._progress.note_lesson(name, model.run.at, len(model.run.lesson.steps))
+        run = model.run
+        if not run.done and self._progress.read().lesson(name).at == run.at:
+            return
+        deeds = tuple(tuple(dump_act(deed) for deed in done) for done in run.deeds[: run.at])
+        left = LessonMark(deeds=deeds, answers=run.answers[: run.at])
+        self._progress.note_lesson(name, run.at, len(run.lesson.steps), left)
+
+    def _left_at(self, lesson: Lesson) -> LessonRun:
+        """The lesson where it was left, or at its first step. Raises SpecError for one that cannot begin."""
+        mark = self._progress.read().lesson(shipped_id(lesson))
+        try:
+            deeds = [[read_act(deed) for deed in done] for done in mark.deeds]
+        except SpecError:  # kept by another version of the program
+            deeds = []
+        return resume(lesson, deeds, mark.answers)
 
     def _begun(self, chosen: Chosen) -> None:
         if isinstance(chosen.item, Lesson):

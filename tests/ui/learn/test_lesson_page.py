@@ -186,3 +186,17 @@ def test_the_adjustment_window_stands_beside_plate_and_screw_and_follows_the_han
     assert plot.sheet.summary() != before, "the point goes with the contact screw"
     under = plot.childAt(plot.sheet.canvas.geometry().center())
     assert under is not plot.sheet.canvas.viewport(), "no hand works at the plot: a click passes it by"
+
+
+def test_a_lesson_that_was_left_goes_on_at_its_step_in_a_window_opened_anew(open_window):
+    page = open_lesson(open_window, "plate-and-screw")
+    at_step(page, "plate-and-screw", 4)
+    left = page.model.run
+    assert left.at == 4
+    learn = page.parent()
+    page.close()
+    what_is_due()
+    again = learn.begin(find_lesson("plate-and-screw"))
+    assert again is not page
+    assert (again.step_at, again.model.practice) == (4, left.practice)
+    assert again.model.run.answers == left.answers
