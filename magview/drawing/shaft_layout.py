@@ -24,7 +24,7 @@ from magview.drawing.shapes import Array, box
 from magview.spec.language import marked
 from magview.spec.magneto import Magneto
 
-BOX = (-106.0, -42.0, 92.0, 58.0)
+BOX = (-109.0, -42.0, 92.0, 58.0)
 """Room that must be seen [mm]: with the names below and the window above."""
 
 DRIVE_FLANGE, DISC, MAGNETO_FLANGE = (-92.0, -82.0), (-82.0, -71.0), (-71.0, -60.0)

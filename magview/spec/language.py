@@ -146,6 +146,11 @@ def format_angle(deg: float, signed: bool = False, digits: int = DEG_DIGITS) -> 
     return _quantity(deg, "deg", "+" if signed else "", str(digits))
 
 
+def unbroken(text: str) -> str:
+    """A text in which no line ends between a number and its unit of length."""
+    return re.sub(r"(?<=\d) (?=(?:mm|in)\b)", "\u00a0", text)
+
+
 def alternatives(items: Sequence[str]) -> str:
     """At least one thing, the last after an "or": "a, b or c"."""
     *others, last = items

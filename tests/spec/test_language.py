@@ -17,6 +17,7 @@ from magview.spec.language import (
     together,
     tr,
     tr_n,
+    unbroken,
 )
 
 WORDS = {
@@ -127,3 +128,7 @@ def test_what_is_written_as_nought_has_no_minus_sign(value):
     assert tr("{x:.1f}", x=value) == number(value, 1) == "0.0"
     assert tr("{x:+.1f}", x=value) == "+0.0"
     assert tr("{x:.1f}", x=-0.05000001) == "-0.1"
+
+
+def test_no_line_ends_between_a_number_and_its_unit():
+    assert unbroken("piston 9.475 mm down in 2 in") == "piston 9.475\u00a0mm down in 2\u00a0in"

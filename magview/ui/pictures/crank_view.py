@@ -21,7 +21,7 @@ from magview.bench.lamp_words import play_words
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
 from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
 from magview.physics.engine.crank import piston_drop_mm
-from magview.spec.language import marked, tr
+from magview.spec.language import marked, tr, unbroken
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.turns import Follower
@@ -179,11 +179,11 @@ class CrankView(PictureView):
         return self._fitted[1]
 
     def _fitting(self, room: float) -> str:
-        choices = self._foots()
+        choices = [unbroken(text) for text in self._foots()]
         for text in choices:
             if self.words_height(text) <= room:
                 return text
-        words = choices[-1].split()
+        words = choices[-1].split(" ")
         while len(words) > 1 and self.words_height(" ".join(words) + " …") > room:
             words.pop()
         return " ".join(words) + " …"
