@@ -125,9 +125,9 @@ WAYS: dict[str, list] = {
         [],
     ],
     "several-teeth": [
-        [do.TurnToReading(25.0)],
+        [do.TurnToReading(27.0)],
         [do.FeelCompression()],
-        [do.TurnToReading(25.0)],
+        [do.TurnToReading(27.0)],
         [bench.PaintMarks()],
         [do.Nuts(False)],
         [do.MoveTooth("disc", 1)] * 3,

@@ -106,3 +106,46 @@ def test_a_lesson_names_the_step_of_its_own_coupling(name: str) -> None:
     crank = float(abs(Fraction(360, n_m) - Fraction(360, n_d))) / item.rotor_turns_per_crank_turn
     hints = [step.hint for step in lesson.steps if step.hint and "pair of teeth" in step.hint]
     assert hints and all(f"about {crank:.1f}° of crank" in hint for hint in hints)
+
+
+def _lessons() -> Iterator[tuple[str, str, str]]:
+    for path in sorted(ROOT.glob("lessons/*.json")):
+        for step in json.loads(path.read_text(encoding="utf-8"))["steps"]:
+            yield path.name, step["text"], f"{step.get('how', '')} {step.get('done', '')}"
+
+
+def test_a_lesson_warns_before_a_rotor_is_let_go_and_before_the_switch_is_at_on_with_the_lead_in() -> None:
+    """A rotor that the magnet snaps round can make kilovolts at the outlets (common practice)."""
+    letting = [(name, how) for name, text, how in _lessons() if text.startswith("Let go of the rotor")]
+    live = [
+        (n, how) for n, t, how in _lessons() if t.startswith("Switch the ignition on") and n != "live-or-safe.json"
+    ]
+    assert letting and live
+    assert not [name for name, how in letting + live if not how.startswith("WARNING: ")]
+    assert not [name for name, how in letting if "kilovolts" not in how.split(". ")[0]]
+
+
+def test_a_lesson_that_turns_the_propeller_has_warned_of_its_arc() -> None:
+    """A propeller counts as live, also on an engine that was made safe (common practice)."""
+    warned: set[str] = set()
+    turning = []
+    for name, text, how in _lessons():
+        if "WARNING" in how and "arc" in how:
+            warned.add(name)
+        if text.startswith("Turn the propeller"):
+            turning.append((name, text, name in warned))
+    assert turning
+    assert [(name, text) for name, text, told in turning if not told] == []
+
+
+def test_a_lesson_says_to_hold_the_rotor_once_the_nuts_are_off() -> None:
+    """The magnet pulls a rotor that the coupling lets go to a neutral (common practice)."""
+    drawn = [(name, how) for name, text, how in _lessons() if text.startswith("Take the nuts off")]
+    assert drawn and not [name for name, how in drawn if "Hold the rotor" not in how]
+
+
+def test_the_lesson_on_the_stroke_brings_the_crank_to_where_its_engine_fires() -> None:
+    lesson = find_lesson("several-teeth")
+    wanted = lesson.exercise.installation.engine.firing_btdc_deg.left if lesson.exercise.installation else None
+    at = {until.value for step in lesson.steps for until in step.until if until.that in ("disc-near", "crank-near")}
+    assert at == {wanted}

@@ -302,7 +302,7 @@ _PLACES = {
     "neutral": marked("a neutral"),
     "register": marked("full register"),
     "e-gap": marked("the E-gap"),
-    "widest": marked("the widest opening"),
+    "widest": marked("the largest gap"),
 }
 
 

@@ -99,7 +99,7 @@ _WIDTHS = {
 _NOTES: dict[ReadingKind, str] = {
     "gap": marked("largest gap, mm"),
     "firing": marked("firing, ° before top dead centre"),
-    "disc-zero": marked("disc at top dead centre, °"),
+    "disc-zero": marked("disc at top dead centre, ° before its zero"),
     "opening": marked("opening, mm past the mark"),
 }
 """Readings that a lesson can have written down, with their unit."""

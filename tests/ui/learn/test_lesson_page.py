@@ -135,7 +135,7 @@ def test_turning_until_something_happens_is_seen_and_a_hand_stops_it(open_window
     page.model.stop()
     assert not page.model.turning
     assert page.model.run.practice.bench.rotor_deg == pytest.approx(shown)
-    assert "short of the widest opening" in page.strip.feedback.head
+    assert "short of the largest gap" in page.strip.feedback.head
     page.model.do(do.TurnUntil("widest"))
     while page.model.turning:
         page.model.tick(0.1)
