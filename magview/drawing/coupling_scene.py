@@ -244,7 +244,7 @@ class _Picture:
         for radius, text, role in (
             (DISC_OUT_MM + 6.6, tr("drive flange"), "drive_line"),
             ((DISC_OUT_MM + DISC_IN_MM) / 2, tr("disc"), "disc_line"),
-            (DISC_IN_MM - 7.0, tr("magneto flange"), "hub_line"),
+            (HUB_MM + 3.4, tr("magneto flange"), "hub_line"),
         ):  # fmt: skip
             wide = 0.6 * len(text)
             places = [(0.0, -radius), (0.0, radius)]
