@@ -10,6 +10,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from enum import StrEnum
 
+from magview.bench.blades import MOST_BLADES
+from magview.bench.state import BenchState
 from magview.spec.language import marked, tr
 
 
@@ -39,9 +41,6 @@ NAMES: dict[Thing, str] = {
     Thing.STOP: marked("Piston stop"),
     Thing.DISC: marked("Crank disc"),
 }
-
-MOST_BLADES = 3
-"""Blades that one hand holds together."""
 
 
 @dataclass(frozen=True)
@@ -109,3 +108,21 @@ class RightHand:
 def item_of(items: Iterable[Item], thing: Thing) -> Item | None:
     """A tray's thing, if it lies there."""
     return next((item for item in items if item.thing is thing), None)
+
+
+ON_THE_MAGNETO = marked("on the magneto")
+
+
+def meter_spots() -> tuple[Spot, ...]:
+    """Places that a meter reads at, all against the case or ground."""
+    return (
+        Spot("lead", tr("plug of the lead to case")),
+        Spot("terminal", tr("terminal to case")),
+    )
+
+
+def screw_spots(state: BenchState) -> tuple[Spot, ...]:
+    """The screws, with what a screwdriver would do to each now."""
+    lock = tr("slacken the lock screw") if state.lock_tight else tr("tighten the lock screw")
+    clamps = tr("slacken the clamp screws") if state.clamps_tight else tr("tighten the clamp screws")
+    return Spot("lock", lock, "lock screw"), Spot("clamps", clamps, "clamp screw")

@@ -45,7 +45,7 @@ class Closeup:
     @property
     def held_mm(self) -> float:
         """The contact lift that the arm is held at: the cam's, or where the closed contacts hold it."""
-        return max(self.now.lift_mm, self.now.stop_mm)
+        return max(self.now.lift_mm, self.now.stop_mm + self.now.gap_mm)
 
     @property
     def lever(self) -> float:

@@ -39,6 +39,9 @@ _BELOW_AXIS = 1.05
 FACTOR = 8.0
 """Magnification of heights; at twelve times a cam of nine lobes would undercut."""
 
+PIP_SEEN_MM = 0.05
+"""Height at which every pip is drawn for an eye [mm]: it sees that there is one, and not how high."""
+
 
 def closeup_scene(
     shown: Shown, options: Options = Options(), blade_mm: float | None = None, grade: Grade | None = None,  # noqa: B008
@@ -58,7 +61,7 @@ def closeup_scene(
     return Scene(
         name="closeup",
         box=_box(layout),
-        groups=_groups(close, pieces, options),
+        groups=_groups(close, pieces, options, shown.by_eye is not None),
         words=(*touching, *circles(close, options.numbers)),
         corners=_corners(),
         measures=measures(close, options.inches) if tells else (),
@@ -123,7 +126,7 @@ def high_cam_mm(layout: BreakerLayout, factor: float) -> Array:
 
 
 @lru_cache(maxsize=8)
-def _kept(layout: BreakerLayout) -> _Kept:
+def _kept(layout: BreakerLayout, by_eye: bool) -> _Kept:
     magneto = layout.magneto
     k, places = layout.size, screws(layout)
     outline, base = high_cam_mm(layout, FACTOR), layout.arms.base_pitch_radius_mm - layout.arms.heel_radius_mm
@@ -133,8 +136,10 @@ def _kept(layout: BreakerLayout) -> _Kept:
     lobes = lobes_over_base(outline, base, 0.02)
     bracket = Piece("bracket", (bracket_outline(layout),), Style("bracket", "bracket_line"))
     contact = Piece("contacts", (fixed,), Style("contact", "contact_line", 1.3))
-    pip = magneto.condition.pip_height_mm * FACTOR
-    mound = (Piece("contacts", (pip_outline(layout, pip),), Style("contact", "contact_line", 1.3)),) if pip else ()
+    pip = magneto.condition.pip_height_mm
+    seen = PIP_SEEN_MM if by_eye else pip
+    outline_of_pip = pip_outline(layout, seen * FACTOR)
+    mound = (Piece("contacts", (outline_of_pip,), Style("contact", "contact_line", 1.3)),) if pip else ()
     dashed = Style(line="hair", dash=(4.0, 3.0))
     return _Kept(
         cam=(
@@ -187,8 +192,8 @@ def _box(layout: BreakerLayout) -> tuple[float, float, float, float]:
     return float(left), -_BELOW_AXIS * base, float(right), float(points[:, 1].max() + 3.0 * k)
 
 
-def _groups(close: Closeup, tried: tuple[Piece, ...], options: Options) -> tuple[Group, ...]:
-    kept, now = _kept(close.layout), close.now
+def _groups(close: Closeup, tried: tuple[Piece, ...], options: Options, by_eye: bool) -> tuple[Group, ...]:
+    kept, now = _kept(close.layout, by_eye), close.now
     up, plate, cam = Turn(close.up_deg), Turn(now.turns_deg["plate"]), Turn(now.turns_deg["cam"])
     stop, held = close.arm_turn(now.stop_mm), close.arm_turn(close.held_mm)
     opening = Piece(

@@ -23,6 +23,14 @@ WIDE, HIGH = 10.0, 7.0
 Burns = Literal["", "dark", "light", "low", "high"]
 """Ways that a timing light shows: not at all, burning or not, or buzzing low or high."""
 
+
+def burning(buzzer: bool, burns: bool) -> Burns:
+    """Look of a light that burns or not, or of a buzzer that buzzes high or low."""
+    if buzzer:
+        return "high" if burns else "low"
+    return "light" if burns else "dark"
+
+
 _STEEL = Style("steel_high", "steel_line")
 _LINE = Style(line="steel_line")
 _WIRE = Style(line="bad", width_px=2.2)

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 
 from magview.bench import actions as bench
+from magview.bench.blades import thickness_mm
 from magview.bench.state import BenchState, Side, crank_deg
 from magview.physics.electric.circuit import Lead
 from magview.practice import actions as do
@@ -259,7 +260,7 @@ def _instruments(found: Evidence, step: EvidenceStep) -> None:
         case do.TryBlades(stack, kind) if said is not None:
             lobe = _lobe_at(after.bench)
             if lobe is not None:
-                track.tried.append(Tried(step.index, lobe, instruments.thickness_mm(kind, stack), Feel(said.plain)))
+                track.tried.append(Tried(step.index, lobe, thickness_mm(kind, stack), Feel(said.plain)))
         case do.InspectContacts() if said is not None:
             track.contacts.append((step.index, said.plain))
         case do.WriteReading(kind):

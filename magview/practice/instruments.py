@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 
+from magview.bench.blades import thickness_mm
 from magview.bench.lead_words import BURNS
 from magview.bench.state import crank_deg
 from magview.drawing.breaker_glass import seen_past_mm
@@ -19,7 +20,7 @@ from magview.physics.engine.timing_light import lamp_burns, lamp_tells
 from magview.practice.state import Feel, Practice, Said, true_circuit, true_gap_mm
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
-from magview.spec.units import MM_PER_INCH, MM_PER_THOU
+from magview.spec.units import MM_PER_INCH
 
 MAX_EYE_DEG = 40.0
 SQUARE_EYE_DEG = 5.0
@@ -30,20 +31,6 @@ IN_SIGHT_DEG = 60.0
 
 DRAG_MM = 0.010
 """A blade this much thinner than the gap, or less, is felt to drag."""
-
-JOINT_MM = 0.002
-"""Oil and air between two stacked blades."""
-
-MAX_BLADES = 3
-
-BLADES: dict[str, tuple[float, ...]] = {
-    "inch": (1.5, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 13, 15, 18, 20, 22, 25),
-    "metric": (
-        0.03, 0.04, 0.05, 0.06, 0.07, 0.08, 0.09, 0.1, 0.15, 0.2, 0.25, 0.26, 0.3, 0.32, 0.35, 0.36, 0.4, 0.45, 0.5,
-        0.6, 0.7,
-    ),
-}  # fmt: skip
-"""Blades of a set as they are marked: thousandths of an inch; millimetres. Some are there to prove shipped limits."""
 
 DIVISIONS_MM = {"1/32 in": MM_PER_INCH / 32.0, "1/64 in": MM_PER_INCH / 64.0, "0.5 mm": 0.5}
 
@@ -128,29 +115,6 @@ def straightedge(practice: Practice) -> Said:
     past = marked("{size} {unit} past the mark (mark {mark})")
     words = past if divisions > 0 else marked("{size} {unit} short of the mark (mark {mark})")
     return Said("straightedge", words, float(divisions), size + mark)
-
-
-def thickness_mm(kind: str, stack: tuple[float, ...]) -> float:
-    """Thickness of blades held together [mm]. Raises SpecError for blades the set does not have."""
-    if kind not in BLADES:
-        raise SpecError(
-            tr("“{kind}” is not a set of blades; there are {known}", kind=kind[:40], known=", ".join(BLADES))
-        )
-    if not 1 <= len(stack) <= MAX_BLADES:
-        raise SpecError(
-            tr(
-                "{blades} blades cannot be held together; take 1 to {most}",
-                blades=len(stack),
-                most=MAX_BLADES,
-            )
-        )
-    left = list(BLADES[kind])
-    for blade in stack:
-        if blade not in left:
-            raise SpecError(tr("the {kind} set has no blade {blade} left to take", kind=kind, blade=blade))
-        left.remove(blade)
-    unit = MM_PER_THOU if kind == "inch" else 1.0
-    return sum(stack) * unit + JOINT_MM * (len(stack) - 1)
 
 
 def blades(practice: Practice, kind: str, stack: tuple[float, ...]) -> Said:

@@ -6,16 +6,15 @@ Nothing here tells more than hands know: where things are, and not whether they 
 from __future__ import annotations
 
 from magview.bench.actions import FitJumper, TightenClamps, TightenLock
+from magview.bench.blades import BLADES
 from magview.bench.lead_words import LAMPS
-from magview.bench.tray import Item, RightHand, Spot, Thing
+from magview.bench.tray import ON_THE_MAGNETO, Item, RightHand, Spot, Thing, meter_spots, screw_spots
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES
 from magview.practice.state import Practice
 from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 
 _STEP, _CONTACTS = "step", "contacts"
-ON_THE_MAGNETO = marked("on the magneto")
 
 
 def things(practice: Practice) -> tuple[Item, ...]:
@@ -41,7 +40,7 @@ def things(practice: Practice) -> tuple[Item, ...]:
         item(Thing.BLADES, bool(tray.blades), (between,)),
         item(Thing.METER, tray.meter, _meter_spots()),
         item(Thing.JUMPER, True, (Spot("jumper", tr("terminal to ground")),), on if bench.lead.jumper else ""),
-        item(Thing.SCREWDRIVER, True, _screw_spots(practice)),
+        item(Thing.SCREWDRIVER, True, screw_spots(bench)),
         item(Thing.STOP, tray.stop and engine, (hole,),
              tr("in No. {n}", n=practice.timing_cylinder) if practice.stop_fitted else "", no_engine),
         item(Thing.DISC, tray.disc_step_deg is not None and engine, (), tr("on the crank"), no_engine),
@@ -49,17 +48,7 @@ def things(practice: Practice) -> tuple[Item, ...]:
 
 
 def _meter_spots() -> tuple[Spot, ...]:
-    return (
-        Spot("lead", tr("plug of the lead to case")),
-        Spot("terminal", tr("terminal to case")),
-        Spot("switch", tr("switch alone to ground")),
-    )
-
-
-def _screw_spots(practice: Practice) -> tuple[Spot, ...]:
-    lock = tr("slacken the lock screw") if practice.bench.lock_tight else tr("tighten the lock screw")
-    clamps = tr("slacken the clamp screws") if practice.bench.clamps_tight else tr("tighten the clamp screws")
-    return Spot("lock", lock, "lock screw"), Spot("clamps", clamps, "clamp screw")
+    return (*meter_spots(), Spot("switch", tr("switch alone to ground")))
 
 
 def putting(practice: Practice, hand: RightHand, spot: str, kind: str = "") -> do.Act:

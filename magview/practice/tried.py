@@ -5,9 +5,9 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from magview.bench.actions import ViewSide
+from magview.bench.blades import thickness_mm
 from magview.practice import actions as do
 from magview.practice.attempt import Session
-from magview.practice.instruments import thickness_mm
 from magview.practice.state import Feel, Practice
 from magview.spec.language import marked, number, tr
 

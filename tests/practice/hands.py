@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from itertools import combinations
 
+from magview.bench.blades import BLADES, JOINT_MM
 from magview.practice import actions as do
 from magview.practice import instruments
 from magview.practice.attempt import Session
@@ -84,8 +85,8 @@ def stacks(sets: tuple[str, ...]) -> list[tuple[float, tuple[float, ...], str]]:
     found = []
     for kind in sets:
         unit = MM_PER_THOU if kind == "inch" else 1.0
-        singles = [(b,) for b in instruments.BLADES[kind]]
-        pairs = list(combinations(instruments.BLADES[kind], 2))
+        singles = [(b,) for b in BLADES[kind]]
+        pairs = list(combinations(BLADES[kind], 2))
         for stack in [*singles, *pairs]:
-            found.append((sum(stack) * unit + instruments.JOINT_MM * (len(stack) - 1), stack, kind))
+            found.append((sum(stack) * unit + JOINT_MM * (len(stack) - 1), stack, kind))
     return sorted(found)

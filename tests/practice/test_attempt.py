@@ -11,11 +11,11 @@ from hypothesis import strategies as st
 from hypothesis.stateful import RuleBasedStateMachine, invariant, rule
 
 from magview.bench import actions as bench
+from magview.bench.blades import BLADES
 from magview.bench.saved import dump_state
 from magview.practice import actions as do
 from magview.practice.attempt import Attempt, Session, attempt_of, dump_attempt, name_of, read_attempt, write_attempt
 from magview.practice.debrief import debrief
-from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.marking import mark
 from magview.practice.screen_words import seen

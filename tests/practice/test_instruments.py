@@ -10,6 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from magview.bench import actions as bench
+from magview.bench.blades import thickness_mm
 from magview.bench.state import crank_deg
 from magview.practice import actions as do
 from magview.practice import contacts, instruments
@@ -134,14 +135,14 @@ def test_a_pip_is_in_the_way():
 )
 def test_a_set_has_the_blades_it_has(kind, stack):
     with pytest.raises(SpecError):
-        instruments.thickness_mm(kind, stack)
+        thickness_mm(kind, stack)
 
 
 def test_thickness_of_a_stack():
     """1 thou = 0.0254 mm exactly (international yard and pound agreement, 1959); 2 µm of film a joint."""
-    assert instruments.thickness_mm("inch", (9,)) == pytest.approx(0.2286, abs=1e-12)
-    assert instruments.thickness_mm("inch", (1.5, 7)) == pytest.approx(8.5 * 0.0254 + 0.002, abs=1e-12)
-    assert instruments.thickness_mm("metric", (0.1, 0.15, 0.05)) == pytest.approx(0.304, abs=1e-12)
+    assert thickness_mm("inch", (9,)) == pytest.approx(0.2286, abs=1e-12)
+    assert thickness_mm("inch", (1.5, 7)) == pytest.approx(8.5 * 0.0254 + 0.002, abs=1e-12)
+    assert thickness_mm("metric", (0.1, 0.15, 0.05)) == pytest.approx(0.304, abs=1e-12)
 
 
 # ---------------------------------------------------------------------- engine

@@ -27,6 +27,8 @@ from magview.ui.pictures.menus import PictureMenuMaker
 from magview.ui.pictures.picture_view import PictureView
 
 if TYPE_CHECKING:  # loaded when it is first asked for
+    from magview.ui.bench.tools import BenchTools
+    from magview.ui.bench.tray_room import TrayRoom
     from magview.ui.pictures.export import Drawn
 
 
@@ -76,12 +78,18 @@ class BenchMenus(PictureMenuMaker):
         self.hold_action = self.check(bench, tr("&Hold the rotor"), self._hold, True, QKeySequence("H"))
         self.load_action = self.act(bench, tr("&Load the drive train against rotation"), self._load_train, None)
         self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
+        self.tray_action = self.act(bench, tr("To the &tray"), None, QKeySequence("T"))
+        self.ease_actions = {
+            True: self.act(bench, tr("&Ease on until the light changes"), None, QKeySequence("Ctrl+Right")),
+            False: self.act(bench, tr("Ease &back until the light changes"), None, QKeySequence("Ctrl+Left")),
+        }
         self.compare_action = self.check(bench, tr("&Compare with now"), None, False, QKeySequence("K"))
         self.compare_action.setToolTip(tr("Keep this moment as a ghost in the pictures; again: forget it (K)"))
         self.check(bench, tr("&Snap to openings, lobes and marks"), self._snap, True, None)
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
         self.plots_action = self.check(view, tr("P&lots"), self._show_plots, False, QKeySequence("Ctrl+L"))
+        self.show_tray_action = self.check(view, tr("T&ray"), None, True, None)
         self._large = view.addMenu(tr("One pi&cture large"))
         view.addSeparator()
         self.check(view, tr("&Names of parts"), pictures.breaker.set_names, True, QKeySequence("N"))
@@ -151,6 +159,20 @@ class BenchMenus(PictureMenuMaker):
     def offer_comparing(self, comparing: Comparing) -> None:
         """Let a moment be kept and forgotten."""
         self.compare_action.toggled.connect(comparing.keep)
+
+    def offer_tray(self, tools: BenchTools, room: TrayRoom) -> None:
+        """Let the keyboard go to the tray, the part in hand be eased, and the tray be put away."""
+        self.tray_action.triggered.connect(lambda: self._to_tray(tools, room))
+        for forward, action in self.ease_actions.items():
+            action.triggered.connect(partial(tools.ease, forward))
+        self.show_tray_action.setChecked(room.wanted)
+        self.show_tray_action.triggered.connect(room.show_tray)
+
+    def _to_tray(self, tools: BenchTools, room: TrayRoom) -> None:
+        if not room.isVisible():
+            room.show_tray(True)
+            self.show_tray_action.setChecked(True)
+        tools.tray.take_keyboard()
 
     def _fill(self, on: bool) -> None:
         name = next(name for name, action in self._larges.items() if action is self.sender())

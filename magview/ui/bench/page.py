@@ -7,7 +7,7 @@ from functools import partial
 from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtGui import QFontInfo, QResizeEvent
+from PySide6.QtGui import QFontInfo
 from PySide6.QtWidgets import QMenu, QSplitter, QVBoxLayout, QWidget
 
 from magview.bench.autosave import Autosave
@@ -18,6 +18,7 @@ from magview.ui.bench import panes
 from magview.ui.bench.page_tabs import PageTabs
 from magview.ui.bench.panes import PANELS
 from magview.ui.bench.pictures import BenchPictures, share
+from magview.ui.bench.tray_room import TrayRoom
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.cautions import CAUTION
 from magview.ui.kit.look import Look
@@ -47,7 +48,8 @@ HANDLING = marked(
     "Drag the rotor or cam, the backplate, or the contact screw; or take one in hand with 1, 2, 3 and turn it with "
     "the arrow keys, Page Up and Page Down, or the wheel: ten times finer with Shift, coarser with Alt. A dragged "
     "rotor catches at contacts just open, top of lobe, E-gap and neutral; Alt lets it pass. Home puts the part in "
-    "hand back. Space holds the rotor or lets it go. In the drive end, left and right move the magneto flange, up "
+    "hand back. Space holds the rotor or lets it go. T goes to the tray: a number takes an instrument, "
+    "Return puts it at the lit place; or drag it there. In the drive end, left and right move the magneto flange, up "
     "and down the disc, one tooth at a time. Ctrl and the wheel zoom, the middle button pans. A double click on a "
     "picture fills the window with it, Esc puts it back. Numbers can be typed with their unit: 1.5°, 13 thou, 0.33 "
     "mm.\n\nPositive angles go the way the rotor turns in service; a positive contact-screw angle brings the "
@@ -99,7 +101,9 @@ class BenchPage(Page):
         self.split.addWidget(self.pictures)
         self.split.addWidget(self.tabs)
         share(self.split, (1, 0))
-        self.fill(self.split)
+        self.tray_room = TrayRoom()
+        self.tray_room.shared.connect(self._emphasise)
+        self.fill(self.tray_room.beside(self.split))
         # About the room that the panel will need, so that the pictures hardly move when it comes.
         self.tabs.setMinimumWidth(round(_PANEL_EM * QFontInfo(self.font()).pixelSize()))
         self._emphasise()
@@ -117,6 +121,8 @@ class BenchPage(Page):
         self.pictures.build_large()
         yield
         self.pictures.build_small()
+        yield
+        self._lay_tray()
         yield
         from magview.ui.bench.files import BenchFiles
 
@@ -156,6 +162,8 @@ class BenchPage(Page):
         layout.insertWidget(1, self.comparing.words)
         self.menus.list_pictures(self.filling)
         self.menus.offer_comparing(self.comparing)
+        self.menus.offer_tray(self.instruments, self.tray_room)
+        self.filling.changed.connect(self.tray_room.follow)
         self.tabs.currentChanged.connect(self.rearranged)
         self.plots.currentChanged.connect(self.rearranged)
         self.plots.made.connect(self.rearranged)
@@ -164,6 +172,22 @@ class BenchPage(Page):
         self.plots.load()
         yield
         self.furnished.emit()
+
+    def _lay_tray(self) -> None:
+        from magview.ui.bench.tools import BenchTools
+
+        tools = self.instruments = BenchTools(self.model, self.pictures.breaker, self.pictures.contact, self.look)
+        self.tray_room.fill(tools.tray)
+        tools.said.connect(self._answer)
+        tools.breaker_wanted.connect(lambda: self._go_to("setting"))
+        tools.stop_wanted.connect(lambda: self._go_to("timing", self.timing.stop.stops[0]))
+        tools.disc_wanted.connect(lambda: self._go_to("timing", self.pictures.crank))
+
+    def _go_to(self, panel: str, widget: QWidget | None = None) -> None:
+        if widget is not None or self._on_engine:
+            self.show_panel(panel)
+        if widget is not None:
+            widget.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _build_plots(self) -> None:
         from magview.ui.plots.pane import PlotPane
@@ -326,11 +350,6 @@ class BenchPage(Page):
         """Width that the calculators leave; before they come, that they will leave."""
         panel = 0 if self._projecting else max(self.tabs.minimumSizeHint().width(), self.tabs.minimumWidth())
         return max(0, self.split.width() - panel)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:
-        """Share the width anew."""
-        super().resizeEvent(event)
-        self._emphasise()
 
     def settle(self) -> None:
         """Share the room anew: the words have another size."""

@@ -18,9 +18,9 @@ from PySide6.QtWidgets import (
 )
 
 from magview.bench import actions as bench
+from magview.bench.blades import BLADES
 from magview.drawing.breaker_end import breaker_end
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES
 from magview.practice.lesson import Lesson
 from magview.practice.lesson_acts import TOOLS, tools_in
 from magview.practice.state import Practice, ReadingKind

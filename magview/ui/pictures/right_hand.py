@@ -18,7 +18,8 @@ from magview.spec.language import number, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_view import BreakerView
-from magview.ui.pictures.tray import UNITS, Tray
+from magview.ui.pictures.tray import Tray
+from magview.ui.pictures.tray_things import UNITS
 
 _RING_PX = 34
 """Size of the lit place at a part."""

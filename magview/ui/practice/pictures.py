@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QSplitter, QWidget
 
 from magview.drawing.breaker_end import ByEye
 from magview.drawing.contact_faces import faces_grade
-from magview.drawing.things import Burns, Laid
+from magview.drawing.things import Burns, Laid, burning
 from magview.practice import instruments
 from magview.practice.by_eye import by_eye
 from magview.practice.instruments import MAX_EYE_DEG
@@ -98,7 +98,7 @@ class Pictures(QSplitter):
         practice = self._practice
         burns = instruments.light(practice)
         buzzes = practice.exercise.tray.lamp_kind == "buzzer"
-        lamp: Burns = "" if burns is None else _BURNS[buzzes, burns]
+        lamp: Burns = "" if burns is None else burning(buzzes, burns)
         said = practice.said
         return Laid(
             lamp,
@@ -110,8 +110,3 @@ class Pictures(QSplitter):
 
 _RING = frozenset({"rotor", "pole shoe"})
 """Parts that nobody sees from the breaker end: in practice the ring round it is not drawn."""
-
-_BURNS: dict[tuple[bool, bool], Burns] = {
-    (False, False): "dark", (False, True): "light", (True, False): "low", (True, True): "high",
-}  # fmt: skip
-"""By whether it buzzes, and whether it burns or buzzes high."""

@@ -7,8 +7,8 @@ from itertools import product
 import pytest
 from PySide6.QtWidgets import QLabel, QTableWidget, QTableWidgetItem
 
+from magview.bench.blades import BLADES
 from magview.practice import actions as do
-from magview.practice.instruments import BLADES
 from magview.practice.library import find_exercise, shipped_exercises
 from magview.practice.paper import paper_lines
 from magview.ui.practice.hands import STEPS
