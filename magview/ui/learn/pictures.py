@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from PySide6.QtWidgets import QWidget
 
+from magview.bench.blades import thickness_mm
 from magview.drawing.contact_faces import faces_grade
 from magview.practice.actions import TryBlades
-from magview.practice.instruments import thickness_mm
 from magview.practice.lesson import LessonStep, Pane
 from magview.practice.screen_words import hidden_parts
 from magview.practice.state import Practice
