@@ -149,3 +149,12 @@ def test_the_lesson_on_the_stroke_brings_the_crank_to_where_its_engine_fires() -
     wanted = lesson.exercise.installation.engine.firing_btdc_deg.left if lesson.exercise.installation else None
     at = {until.value for step in lesson.steps for until in step.until if until.that in ("disc-near", "crank-near")}
     assert at == {wanted}
+
+
+def test_advice_on_proving_a_lead_ends_at_off_before_the_plug_goes_in() -> None:
+    """A plug pushed in at ON, and the jumper taken off, make a live magneto (common practice)."""
+    proofs = [line for _, text in texts() for line in text.splitlines() if "prove the lead: " in line]
+    assert len(proofs) == 2
+    for words in proofs:
+        assert words.index("then off") < words.index("plug in,")
+    assert any(words.index("plug in,") < words.index("jumper off") for words in proofs if "jumper" in words)

@@ -168,13 +168,14 @@ def _inside(room: Practice, goals: set[str], amounts: Amounts) -> list[str]:
     if "lead" in goals:
         path.append(
             tr(
-                "On {name}, prove the lead: plug pulled, meter with the switch off and on, lamp for tab and coil.",
+                "On {name}, prove the lead: plug pulled, meter with the switch on, then off; lamp for the tab; "
+                "plug in, lamp for the coil, live for that reading alone.",
                 name=name,
             )
             if state.magneto.grounding_tab is True
             else tr(
-                "On {name}, prove the lead: jumper on, plug pulled, meter with the switch off and on; plug in, "
-                "jumper off, lamp for the coil.",
+                "On {name}, prove the lead: jumper on, plug pulled, meter with the switch on, then off; plug in, "
+                "jumper off, lamp for the coil, live for that reading alone.",
                 name=name,
             )
         )
@@ -281,8 +282,9 @@ def lifted_off(room: Practice, name: str) -> list[str]:
         if room.bench.magneto.grounding_tab is True
         else tr("On {name}: paint marks, jumper on, plug out, nuts off, lift it off.", name=name),
         tr(
-            "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor where the "
-            "contacts open with the finger at No. {cylinder}; mesh to the nearest tooth.",
+            "No. {cylinder} on compression at {wanted}° before top dead centre, the rotor held where "
+            "the contacts open with the finger at No. {cylinder}; mesh to the nearest tooth, nuts on. Lamp "
+            "and disc, approached with rotation.",
             cylinder=room.timing_cylinder,
             wanted=engaged.mounting.wanted_btdc_deg,
         ),

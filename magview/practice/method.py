@@ -59,13 +59,14 @@ def _gap(found: Evidence, room: Practice, name: str) -> list[str]:
     creeps = room.bench.magneto.condition.screw_creep_deg != 0.0
     step = (
         marked(
-            "On {name}, with the contacts widest open, slacken the lock screw, turn the contact screw until {low} goes "
-            "and {high} does not, tighten: tightening carries the screw along, so try the blades again and allow for it."
+            "On {name}, with the contacts widest open, slacken the lock screw, turn the contact screw until "
+            "{low} goes and {high} does not, tighten: tightening carries the screw along, so try the blades again "
+            "and allow for it."
         )
         if creeps
         else marked(
-            "On {name}, with the contacts widest open, slacken the lock screw, turn the contact screw until {low} goes "
-            "and {high} does not, tighten; try both blades again."
+            "On {name}, with the contacts widest open, slacken the lock screw, turn the contact screw until "
+            "{low} goes and {high} does not, tighten; try both blades again."
         )
     )
     read = [tr("As found, your blades said: {reading}.", reading=words)] if words else []
