@@ -99,7 +99,7 @@ _WIDTHS = {
 _NOTES: dict[ReadingKind, str] = {
     "gap": marked("largest gap, mm"),
     "firing": marked("firing, ° before top dead centre"),
-    "disc-zero": marked("disc at top dead centre, ° before its zero"),
+    "disc-zero": marked("disc at top dead centre, ° after its zero"),
     "opening": marked("opening, mm past the mark"),
 }
 """Readings that a lesson can have written down, with their unit."""
@@ -382,4 +382,6 @@ class NoteRow(QWidget):
     def _write(self, _: bool = False) -> None:
         self.value.interpretText()
         with self._model.asked_by(self.write):
-            self._model.do(do.WriteReading(self.kind.currentData(), self.value.exact))
+            kind, value = self.kind.currentData(), self.value.exact
+            # A disc's reading is typed positive after its zero and kept as what is before it.
+            self._model.do(do.WriteReading(kind, 0.0 - value if kind == "disc-zero" else value))

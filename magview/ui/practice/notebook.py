@@ -30,7 +30,7 @@ from magview.ui.practice.controls import PracticePanel
 from magview.ui.practice.model import PracticeModel
 
 _KINDS = {
-    "opening": marked("Straightedge past the mark as the contacts open"),
+    "opening": marked("Straightedge past the mark"),
     "gap": marked("Largest gap"),
     "firing": marked("Fires before top dead centre"),
     "disc-zero": marked("Disc reads at top dead centre"),

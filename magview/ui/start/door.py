@@ -97,6 +97,7 @@ class Link(QPushButton):
 
     def __init__(self, look: Look, words: str = "", bold: bool = False) -> None:
         super().__init__(words)
+        self.setToolTip(words)  # whole, where there is no room for all of it
         self._look, self._bold = look, bold
         self.setFlat(True)
         self.setAutoDefault(False)

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import importlib.util
-import re
 import subprocess
 import sys
 from collections import Counter
@@ -19,14 +18,9 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
     QComboBox,
-    QGroupBox,
-    QHeaderView,
     QLabel,
     QMenu,
     QMenuBar,
-    QPushButton,
-    QStyle,
-    QStyleOptionComboBox,
     QTabBar,
     QToolButton,
     QWidget,
@@ -46,6 +40,7 @@ from magview.ui.kit.theme import LIGHT
 from magview.ui.plots.pane import SHEETS
 from magview.ui.shell.renewal import renewed
 from tests.counts import sampled
+from tests.ui.kit.room import cut
 from tests.windows import workbench
 
 ROOT = Path(__file__).parents[3]
@@ -338,43 +333,6 @@ def test_no_two_letters_clash(open_window: Callable[..., Any]) -> None:
         assert not clashes(letters(entry.text() for entry in action.menu().actions())), action.text()
 
 
-def cut(window: Any) -> list[str]:
-    """Texts that have less room than they need."""
-    found = []
-    for w in window.findChildren(QWidget):
-        if not w.isVisible():
-            continue
-        if isinstance(w, QLabel | QAbstractButton):
-            # A button's own wish has room to spare; its words and a frame are the least.
-            bare = w.text().replace("&", "")
-            need = w.fontMetrics().horizontalAdvance(bare) + 8 if isinstance(w, QPushButton) else 0
-            need = need or (w.minimumSizeHint() if isinstance(w, QLabel) else w.sizeHint()).width()
-            if bare and (w.width() < need or w.height() < w.minimumSizeHint().height()):
-                found.append(f"{type(w).__name__} {w.text()!r}: {w.width()} of {need}")
-        elif isinstance(w, QTabBar):
-            there = [i for i in range(w.count()) if w.isTabVisible(i)]  # the others stand behind More
-            small = [w.tabText(i) for i in there if w.tabRect(i).width() < w.tabSizeHint(i).width()]
-            within = w.usesScrollButtons() or w.tabRect(there[-1]).right() <= w.width()
-            found += small if within else [f"tabs {[w.tabText(i) for i in range(w.count())]}"]
-        elif isinstance(w, QComboBox):
-            option = QStyleOptionComboBox()
-            w.initStyleOption(option)
-            part = QStyle.SubControl.SC_ComboBoxEditField
-            room = w.style().subControlRect(QStyle.ComplexControl.CC_ComboBox, option, part, w).width()
-            found += [t for i in range(w.count()) if w.fontMetrics().horizontalAdvance(t := w.itemText(i)) > room]
-        elif isinstance(w, QHeaderView) and w.orientation() == Qt.Orientation.Horizontal:
-            heads = [w.model().headerData(i, w.orientation()) for i in range(w.count())]
-            found += [f"column {t!r}" for i, t in enumerate(heads) if w.sectionSizeHint(i) > w.sectionSize(i)]
-        elif isinstance(w, QGroupBox):
-            if w.fontMetrics().horizontalAdvance(w.title()) + 16 > w.width():
-                found.append(f"group {w.title()!r}")
-        elif isinstance(w, QMenuBar):
-            found += [a.text() for a in w.actions() if not w.actionGeometry(a).isValid()]
-            if w.sizeHint().width() > w.width():
-                found.append("menu bar")
-    return found
-
-
 @pytest.mark.parametrize("code", sampled(translation.LANGUAGES, 1))
 def test_nothing_is_cut_off(code: str, open_window: Callable[..., Any]) -> None:
     translation.speak(code)
@@ -383,20 +341,6 @@ def test_nothing_is_cut_off(code: str, open_window: Callable[..., Any]) -> None:
     found = {page: short for page in pages(window) if (short := cut(window))}
     assert not found
     assert window.width() <= 1280 and window.height() <= 720
-
-
-def test_a_language_a_third_longer_has_room_too(open_window: Callable[..., Any]) -> None:
-    """Made-up: every text with a third more letters, as German has against English."""
-
-    def longer(text: str) -> str:
-        plain = "{" not in text and ";;" not in text
-        return re.sub(r"[^\W\d_]{3,}", lambda m: m[0] + "o" * (len(m[0]) // 3), text) if plain else text
-
-    speak_through(longer, ",")
-    window = open_window("seven-radial-left")
-    found = {page: short for page in pages(window) if (short := cut(window))}
-    assert not found
-    assert window.width() <= 1280
 
 
 def test_lists_of_choices_are_as_wide_as_what_they_show(open_window: Callable[..., Any]) -> None:
