@@ -37,7 +37,7 @@ class Turns(QObject):
             self._timer = self.startTimer(0)
 
     def timerEvent(self, event: QTimerEvent) -> None:
-        """Serve those that nobody sees, which costs little, up to the first that is seen."""
+        """Serve the first that is seen."""
         served = False
         while self._waiting and not served:
             follower = self._waiting.pop(0)
@@ -68,14 +68,11 @@ class Follower(QObject):
         return self._shown is not None
 
     def serve(self) -> bool:
-        """Have the view painted, whereupon it catches up, or do so at once if nobody sees it; whether it is seen."""
-        if not self.behind:
+        """Have the view painted, whereupon it catches up; whether anybody sees it. Hidden, it waits to be shown."""
+        if not self.behind or not self._surface.isVisible():
             return False
-        if self._surface.isVisible():
-            self._surface.update()
-            return True
-        self.catch_up()
-        return False
+        self._surface.update()
+        return True
 
     def catch_up(self, *, painting: bool = False) -> None:
         """Show the present state now."""
