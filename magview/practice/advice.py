@@ -250,9 +250,9 @@ def _disc(found: Practice) -> list[str]:
             cylinder=found.timing_cylinder,
         ),
         *link_rod(found),
-        tr("Turn the disc {error:deg} later, to read zero there. Stop out.", error=abs(error))
+        tr("Turn the disc to read {error:deg} less: it then reads zero there. Stop out.", error=abs(error))
         if error >= 0
-        else tr("Turn the disc {error:deg} earlier, to read zero there. Stop out.", error=abs(error)),
+        else tr("Turn the disc to read {error:deg} more: it then reads zero there. Stop out.", error=abs(error)),
     ]
 
 
