@@ -7,9 +7,10 @@ import math
 import numpy as np
 import pytest
 
-from magview.drawing.breaker_end import breaker_layout
+from magview.drawing.breaker_end import ByEye, breaker_layout
 from magview.drawing.breaker_glass import sight
 from magview.drawing.breaker_hero import Shown
+from magview.drawing.contacts_closeup import closeup_scene
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.by_eye import by_eye
@@ -52,3 +53,18 @@ def test_open_and_closed_are_drawn_as_they_are():
         assert drawn == (true_gap_mm(room.bench) > 0.0)
         seen.add(drawn)
     assert seen == {True, False}
+
+
+def test_a_pip_is_drawn_for_an_eye_as_one_and_not_as_high_as_it_is():
+    """Two magnetos whose pips differ look the same to an eye; with measures they do not."""
+    unit = find_exercise("gap-wrong").unit
+
+    def mound(pip_mm: float, by_eye: ByEye | None) -> np.ndarray:
+        worn = unit.condition.model_copy(update={"pip_height_mm": pip_mm})
+        shown = Shown(unit.model_copy(update={"condition": worn}), by_eye=by_eye)
+        pieces = [p for p in closeup_scene(shown).group("stop").pieces if p.part == "contacts"]
+        assert len(pieces) == 2, "the contact, and the pip on it"
+        return pieces[1].outlines[0]
+
+    assert np.allclose(mound(0.03, ByEye()), mound(0.11, ByEye()))
+    assert not np.allclose(mound(0.03, None), mound(0.11, None))

@@ -193,6 +193,7 @@ class Tray(QFrame):
         super().resizeEvent(event)
         if self._slim:
             return
+        self._blade_room.refit()
         needed = self.fontMetrics().horizontalAdvance(f"{self.title.text()} {self.hint.text()}")
         self.hint.setVisible(self.width() > needed + 60)
 

@@ -181,9 +181,12 @@ class PracticePage(Page):
         column.setSpacing(4)
         # On a low screen both scroll: nothing in them is squeezed until it cannot be read.
         both = _Together(self.hands, self.sight)
-        column.addWidget(TallPanel(lambda: both))
+        room = both.layout()
+        assert isinstance(room, QVBoxLayout)
+        room.addStretch(1)
+        self._above = TallPanel(lambda: both)
+        column.addWidget(self._above)
         column.addWidget(self.tabs, 1000)
-        column.addStretch(1)  # takes the room where the tabs are away
         column.addWidget(self.hand_in)
 
     def _make_keys(self) -> None:
@@ -459,6 +462,9 @@ class PracticePage(Page):
         projecting = self.look.line_factor != 1.0
         if self.debrief is None and projecting == self.tabs.isVisibleTo(self):
             self.tabs.setVisible(not projecting)
+            column = self._side.layout()
+            assert isinstance(column, QVBoxLayout)
+            column.setStretchFactor(self._above, 1000 if projecting else 0)
             self._share()
 
 

@@ -41,12 +41,15 @@ class Pictures(QSplitter):
         for view in (self.contact, self.crank) if self.on_engine else (self.contact,):
             lower.addWidget(view)
             lower.setStretchFactor(lower.count() - 1, 1)
+        lower.setSizes([1000] * lower.count())
         if not self.on_engine:
             away = QWidget(self.breaker)  # what is a splitter's own child would take room in it
             away.hide()
             for view in (self.drive, self.crank):
                 view.setParent(away)
         self._right = column(self.drive, lower) if self.on_engine else lower
+        if self.on_engine:
+            self._right.setSizes([3000, 2000])
         for i, part in enumerate((self.breaker, self._right)):
             self.addWidget(part)
             self.setStretchFactor(i, (4, 3)[i])
