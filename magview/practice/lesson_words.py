@@ -45,7 +45,7 @@ _WORDS = {
     "timing-in-limits": (marked("it to fire where it should"), ""),
 }
 _LAMP = {
-    "light": marked("the lamp light"),
+    "light": marked("the lamp lit"),
     "dark": marked("the lamp dark"),
     "not connected": marked("the lamp not connected"),
 }
@@ -170,7 +170,7 @@ def foretold_words(run: LessonRun) -> str:
     right, asked = run.foretold
     if not asked:
         return ""
-    return tr("You foretold {right} of {asked} rightly. Guesses are not marked.", right=right, asked=asked)
+    return tr("Right guesses: {right} of {asked}. Guesses are not marked.", right=right, asked=asked)
 
 
 _ASKED = {"gap": marked("The largest gap becomes"), "opening": marked("The contacts open")}
