@@ -126,7 +126,6 @@ def practice(handed_in: bool) -> QPixmap:
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
         window.model.do(act)
-    window.tabs.setCurrentIndex(1)
     window.model.do(TryBlades((0.1, 0.35), "metric"))
     if handed_in:
         window.model.do(HandIn())
@@ -259,7 +258,7 @@ PICTURES: dict[str, Callable[[], QPixmap]] = {
 
 
 def _of(window: MainWindow, view: str) -> QPixmap:
-    shot: QPixmap = getattr(window.bench_page, view).grab()
+    shot: QPixmap = getattr(window.bench_page.pictures, view).grab()
     return shot
 
 

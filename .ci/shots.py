@@ -155,11 +155,8 @@ def take_practice(target: Path, exercise: str, width: int, height: int, theme: s
     window.show()
     for act in (LayStraightedge(True), Sight(0.0), ConnectLamp(True), TurnUntil("lamp"), TurnUntil("widest")):
         window.model.do(act)
-    window.tabs.setCurrentIndex(1)
-    if window.tray.blades is not None:
-        for blade in (0.1, 0.35):
-            window.tray.blades.blades[blade].click()
-        window.model.do(TryBlades((0.1, 0.35), "metric"))
+    for blades in ((0.3,), (0.35,), (0.1, 0.35)):
+        window.model.do(TryBlades(blades, "metric"))
     for _ in range(3):
         app.processEvents()
     window.grab().save(str(target))
