@@ -49,12 +49,12 @@ def bench_things(state: BenchState, lying: Lying) -> tuple[Item, ...]:
 
 
 def lying_after(lying: Lying, thing: Thing, there: bool) -> Lying:
-    """Where things lie once straightedge or light is put at the magneto, or taken back."""
+    """Places of things once straightedge or light is put at the magneto, or taken back."""
     return replace(lying, straightedge=there) if thing is Thing.STRAIGHTEDGE else replace(lying, lamp=there)
 
 
 def with_blades(lying: Lying, thick_mm: float | None) -> Lying:
-    """Where things lie once blades so thick [mm] are held at the contacts; None: taken away."""
+    """Places of things once blades so thick [mm] are held at the contacts; None: taken away."""
     return replace(lying, blades_mm=thick_mm)
 
 

@@ -69,7 +69,7 @@ class LessonRun:
     previous: LessonRun | None = None
     """The beginning of the step before."""
     deeds: tuple[tuple[do.Act, ...], ...] = ((),)
-    """What was done, by step, up to the one in hand."""
+    """Deeds by step, up to the one in hand."""
 
     @property
     def step(self) -> LessonStep | None:

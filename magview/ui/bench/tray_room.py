@@ -29,7 +29,7 @@ class TrayRoom(QWidget):
     """A column of fixed width; put away it is remembered so."""
 
     shared = Signal()
-    """What is beside it has another width."""
+    """Sent when its neighbour has another width."""
 
     def __init__(self) -> None:
         super().__init__()
