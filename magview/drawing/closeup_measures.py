@@ -199,7 +199,7 @@ def blade(close: Closeup, thick_mm: float | None, inches: bool) -> tuple[tuple[P
     A blade passes if it is no thicker than the gap without the pip. None: no blade is tried.
     """
     now, layout = close.now, close.layout
-    if thick_mm is None or not now.gap_mm:
+    if not thick_mm or not now.gap_mm:
         return (), ()
     k, arm = layout.size, layout.arms.contact_arm_mm
     pip = layout.magneto.condition.pip_height_mm

@@ -50,7 +50,7 @@ def closeup_scene(
 
     Parameters
     ----------
-    blade_mm : the blade tried [mm]; the upper limit of the gap if none is given.
+    blade_mm : the blade tried [mm]; the upper limit of the gap if none is given; 0 for no blade.
     grade : how the faces look; None where nobody has looked.
     """
     layout, now = breaker_layout(shown.magneto), shown.pose

@@ -58,7 +58,7 @@ def place_names(
             placed.append(found)
     for name in plan.names:
         if name.part == asked and all(place.name is not name for place in placed):
-            placed.append(_over_parts(name, frame, size, em, measure, placed))
+            placed.append(_over_parts(name, grid, frame, size, em, measure, placed))
     return tuple(placed)
 
 
@@ -175,22 +175,19 @@ def _near(
 
 
 def _over_parts(
-    name: Name, frame: Frame, size: tuple[float, float], em: float, measure: Measure, placed: list[Placed]
-) -> Placed:
-    """The nearest place within the picture that is on no other word."""
+    name: Name, grid: _Grid, frame: Frame, size: tuple[float, float], em: float, measure: Measure,
+    placed: list[Placed],
+) -> Placed:  # fmt: skip
+    """The nearest place within the picture that is on no other word and no part; on a part where all are taken."""
     x, y = frame.of(np.array(name.places[0])).tolist()
-    half_w, half_h = _half_size(name, em, measure)
-    middles = _candidates(name, np.array([x, y]), em, 2 * half_w)
-    best: Placed | None = None
-    for cx, cy in middles.tolist():
-        cx = min(max(cx, half_w + _AIR), size[0] - half_w - _AIR)
-        cy = min(max(cy, half_h + _AIR), size[1] - half_h - _AIR)
-        box: Box = (cx - half_w, cy - half_h, cx + half_w, cy + half_h)
-        best = Placed(name, box, leader_of(box, x, y), over=True)
-        if not any(_boxes_meet(box, other.box) for other in placed):
-            break
-    assert best is not None  # there are always candidates
-    return best
+    half = np.array(_half_size(name, em, measure))
+    middles = _candidates(name, np.array([x, y]), em, 2 * float(half[0]))
+    middles = np.clip(middles, half + _AIR, np.array(size) - half - _AIR)
+    boxes = np.concatenate([middles - half, middles + half], axis=1)
+    on_word = np.array([any(_boxes_meet((a, b, c, d), o.box) for o in placed) for a, b, c, d in boxes.tolist()])
+    left, top, right, bottom = boxes[int(np.argmin(2 * on_word + ~grid.free(boxes)))].tolist()
+    box: Box = (left, top, right, bottom)
+    return Placed(name, box, leader_of(box, x, y), over=True)
 
 
 def _half_size(name: Name, em: float, measure: Measure) -> tuple[float, float]:

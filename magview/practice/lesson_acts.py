@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.attempt import name_of
@@ -104,7 +106,7 @@ TOOLS: dict[str, str] = {
 """Every control a lesson can need, as it is labelled, in the order in which they stand."""
 
 _OF_CONDITION: dict[str, tuple[str, ...]] = {
-    "pointed-at": ("parts",), "rotor-near": ("turn",), "rotor-let-go": ("turn", "hold"),
+    "pointed-at": ("parts",), "rotor-near": ("turn",), "rotor-let-go": ("hold",),
     "lamp-shows": ("turn", "lamp"),
     "contacts-seen-opening": ("turn", "lamp"), "lamp-connected": ("lamp",), "edge-laid": ("edge",),
     "edge-square": ("edge", "square"), "lock-tight": ("lock",), "clamps-tight": ("clamps",),
@@ -150,7 +152,13 @@ def tools_of(until: Until) -> tuple[str, ...]:
 
 def tools_for(step: LessonStep) -> tuple[str, ...]:
     """The controls of one step."""
-    return _in_order({tool for until in step.until for tool in tools_of(until)})
+    return tools_toward(step.until)
+
+
+def tools_toward(waited: Sequence[Until]) -> tuple[str, ...]:
+    """The controls that bring conditions about; a rotor that is to be let go then turns by itself."""
+    found = {tool for until in waited for tool in tools_of(until)}
+    return _in_order(found - {"turn"} if any(until.that == "rotor-let-go" for until in waited) else found)
 
 
 def tools_in(lesson: Lesson) -> tuple[str, ...]:

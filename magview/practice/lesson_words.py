@@ -219,7 +219,7 @@ def _wrong_words(run: LessonRun) -> tuple[str, str]:
     still = _still(run)
     match wrong_kind(run):
         case "part" if isinstance(moment.act, do.PointAt):
-            return tr("That is the {part}.", part=tr(moment.act.part)), still
+            return tr("You clicked the {part}.", part=tr(moment.act.part)), still
         case "undid":
             lost = together([waiting_words(u) for u in undone(run)])
             return tr("That took away {lost}.", lost=lost), tr("Undo act takes it back. {still}", still=still)
@@ -247,7 +247,7 @@ def _left_of(until: Until, run: LessonRun) -> list[str]:
 def _so_far(run: LessonRun) -> tuple[str, str]:
     moment = run.moment
     if moment is not None and isinstance(moment.act, do.PointAt):
-        return tr("That is the {part}.", part=tr(moment.act.part)), ""
+        return tr("You clicked the {part}.", part=tr(moment.act.part)), ""
     if moment is not None and isinstance(moment.act, do.TryBlades):
         return tr("You did this: {act}.", act=act_words(moment.act, moment.before, moment.after)), _still(run)
     for until in unmet(run):

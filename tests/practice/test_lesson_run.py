@@ -48,7 +48,7 @@ def test_a_wrong_act_is_named_and_can_be_taken_back():
     assert "Undo act takes it back" in stand_words(other)[1]
     assert undo(other).practice == run.practice and undo(other).answered
     part = take(start_lesson(find_lesson("what-the-parts-are")), do.PointAt("cam"))
-    assert part.stand is Stand.WRONG and stand_words(part)[0] == "That is the cam."
+    assert part.stand is Stand.WRONG and stand_words(part)[0] == "You clicked the cam."
     aside = take(run, do.PointAt("lock screw"))
     assert aside.stand is Stand.PART_WAY, "a click on a part is no mistake where none is asked for"
 

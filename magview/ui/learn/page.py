@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from magview.practice.actions import PointAt
-from magview.practice.lesson_acts import tools_for, tools_of
+from magview.practice.lesson_acts import tools_for, tools_toward
 from magview.practice.lesson_run import unmet
 from magview.practice.lesson_words import learnt, part_of
 from magview.practice.screen_words import live_words
@@ -94,7 +94,7 @@ class LessonPage(Page):
         for name in self.pictures.names:
             if name != hero:
                 self.beside.addWidget(self.pictures.view(name))
-        self.beside.addWidget(self.learnt)
+        self.beside.addWidget(self._scrolled_learnt())
         for stack, share in ((self.hero, _HERO), (self.beside, _BESIDE)):
             policy = QSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Ignored)
             policy.setHorizontalStretch(share)
@@ -134,6 +134,15 @@ class LessonPage(Page):
         self.fill(room)
         self._size_up()
 
+    def _scrolled_learnt(self) -> QScrollArea:
+        """The closing list in the room of a picture: a long list scrolls there, and no control moves."""
+        room = QScrollArea()
+        room.setWidgetResizable(True)
+        room.setFrameShape(QScrollArea.Shape.NoFrame)
+        room.setMinimumSize(120, 60)
+        room.setWidget(self.learnt)
+        return room
+
     def _size_up(self) -> None:
         self.beside.setMinimumHeight(round(_LEAST_EM * em_of(self)))
         self.live.setFixedHeight(round(1.6 * em_of(self)) if self.model.run.practice.bench.engaged is not None else 0)
@@ -151,7 +160,8 @@ class LessonPage(Page):
         step = run.step
         self.pictures.breaker.point_out(part_of(step) if step is not None and not run.step_done else "")
         waited = () if run.step_done else unmet(run)
-        self.controls.point_out(tuple({tool for until in waited for tool in tools_of(until)}))
+        self.pictures.breaker.rings_hand = step is None or all(until.that != "pointed-at" for until in step.until)
+        self.controls.point_out(tools_toward(waited))
         self.controls.show_practice(run.practice)
         live = live_words(run.practice)
         self.live.setText(f"⚠ {live}" if live else "")
@@ -169,7 +179,7 @@ class LessonPage(Page):
         if step is None:
             lines = "".join(f"<li>{line}</li>" for line in learnt(self.model.run))
             self.learnt.setText(f"<b>{tr('What you have learnt')}</b><ul>{lines}</ul>")
-            self.beside.setCurrentWidget(self.learnt)
+            self.beside.setCurrentIndex(self.beside.count() - 1)
             self.strip.next.setFocus()
             return
         self.beside.setCurrentWidget(self.pictures.view(self.pictures.shown_beside(step)))

@@ -28,6 +28,7 @@ class LessonPictures:
         self.breaker = BreakerView(model, look)
         self.breaker.snaps = False
         self.contact = ContactView(model, self.breaker, look)
+        self.contact.tries_limit = False
         self._views: dict[Pane, QWidget] = {"breaker": self.breaker, "contacts": self.contact}
         wanted = {step.show for step in model.run.lesson.steps}
         if "why-here" in wanted:

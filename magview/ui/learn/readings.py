@@ -74,7 +74,11 @@ class LessonReadings(QWidget):
             label.setAccessibleName(words)
             if not there:
                 continue
-            grid.addWidget(QLabel(words), line, 0)
+            title = QLabel(words)
+            grid.addWidget(title, line, 0)
+            if name == "said":
+                self._answer = title
+                title.setMinimumWidth(title.sizeHint().width())
             if name == "lamp":
                 grid.addWidget(self.lamp, line, 1)
             grid.addWidget(label, line, 2)
@@ -104,11 +108,15 @@ class LessonReadings(QWidget):
         now = seen(practice)
         self.lamp.show_words(now.lamp)
         edge = f"{now.straightedge}; {now.eye}" if now.eye else now.straightedge
-        words = {"lamp": now.lamp, "edge": edge, "disc": now.disc, "finger": now.finger, "said": now.said or "–"}
+        # An answer belongs to its step; a part that is clicked on is named in the strip.
+        said = practice.said
+        answer = now.said if said is not None and said is not began.said and said.instrument != "hand" else ""
+        words = {"lamp": now.lamp, "edge": edge, "disc": now.disc, "finger": now.finger, "said": answer}
         for name, label in self.lines.items():
             label.setText(words[name])
             label.setToolTip(words[name])
-            tint(label, self.look.theme.text, bold=name == "said" and bool(now.said))
+            tint(label, self.look.theme.text, bold=name == "said")
+        self._answer.setText(tr("Answer") if answer else "")
 
     def _show_setting(self, practice: Practice, began: Practice) -> None:
         now, was, magneto = true_readings(practice.bench), true_readings(began.bench), practice.bench.magneto

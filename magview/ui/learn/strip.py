@@ -29,7 +29,7 @@ class Asked(QWidget):
     def __init__(self, look: Look) -> None:
         super().__init__()
         self.words = QLabel()
-        self.chips = [Chip(look) for _ in range(3)]
+        self.chips = [Chip(look, key) for key in (1, 2, 3)]
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(1)
@@ -188,7 +188,7 @@ class LessonStrip(QFrame):
             head, more = stand_words(run)
             sign, role = _SIGNS[run.stand] if run.step is not None else ("✓", "good")
             if not head and not run.answered:
-                head, more = "", tr("Guess first: choose an answer above, or press 1, 2 or 3.")
+                head, more = "", tr("Guess first: choose an answer above, or press its number.")
             self.feedback.show_words(sign if head else "", role, head, more)
 
     def tell_hint(self) -> None:

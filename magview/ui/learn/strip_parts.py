@@ -102,11 +102,11 @@ class ActLabel(QLabel):
 
 
 class Chip(QPushButton):
-    """One answer: free, taken, right, or taken and not right."""
+    """One answer, after the key that takes it: free, taken, right, or taken and not right."""
 
-    def __init__(self, look: Look) -> None:
+    def __init__(self, look: Look, key: int) -> None:
         super().__init__()
-        self._look = look
+        self._look, self._key = look, key
         self.sign = ""
         self.right = False
         self.setCheckable(True)
@@ -142,7 +142,7 @@ class Chip(QPushButton):
         font.setBold(taken or self.right)
         painter.setFont(font)
         painter.setPen(QColor(theme.text))
-        words = f"{self.text()}  {self.sign}" if self.sign else self.text()
+        words = f"{self._key}  {self.text()}  {self.sign}".rstrip()
         fitted = painter.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, self.width() - 12)
         painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, fitted)
 

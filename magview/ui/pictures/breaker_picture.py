@@ -46,6 +46,8 @@ class BreakerPicture(PictureView):
         """Places of everything in the picture."""
         self._names = True
         self._hand = "rotor"
+        self.rings_hand = True
+        """Whether the part in hand is outlined; not where a click is to light up one part alone."""
         self._exaggeration = 1.0
         self._snapped = ""
         self._outlined = ""
@@ -86,8 +88,8 @@ class BreakerPicture(PictureView):
         hand = PARTS_IN_HAND[self._hand]
         options = Options(
             self.numbers, self.look.inches, self._names, self._named,
-            hovering=self._outlined or (hand if self.dragging else self._hovering),
-            in_hand=hand if self.hasFocus() else "",
+            hovering=self._outlined or (hand if self.dragging and self.rings_hand else self._hovering),
+            in_hand=hand if self.hasFocus() and self.rings_hand else "",
             hidden=self._picture.hidden, still_motion=self._model.reduced_motion, mirrored=self.mirrored,
             remark=remark(self._model.state), eye_deg=self._eye_deg,
         )  # fmt: skip

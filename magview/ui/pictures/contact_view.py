@@ -37,7 +37,9 @@ class ContactView(PictureView):
         self.numbers = breaker.numbers
         self.to_scale = False
         self.blade_mm: float | None = None
-        """The feeler blade that is tried; None for the gap's upper limit."""
+        """The feeler blade that is tried; None for the gap's upper limit, or for none in a lesson."""
+        self.tries_limit = True
+        """Whether the upper limit's blade is shown where no other is tried."""
         self.grade: Grade | None = None
         """Look of the faces as found; None where nobody has looked."""
         self.setMinimumHeight(110)
@@ -75,7 +77,8 @@ class ContactView(PictureView):
         options = Options(self.numbers, self.look.inches)
         state = self._model.state
         shown = replace(self._breaker.shown(state), exaggeration=1.0)
-        scene = closeup_scene(shown, options, self.blade_mm, self.grade)
+        blade_mm = self.blade_mm if self.blade_mm is not None or self.tries_limit else 0.0
+        scene = closeup_scene(shown, options, blade_mm, self.grade)
         scene = self.ghost.over(scene, state, lambda then: closeup_scene(Shown.of(then), options), self.numbers)
         return scene
 
