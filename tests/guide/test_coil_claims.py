@@ -220,7 +220,7 @@ CLAIMS: list[tuple[str, str, tuple[Check, ...]]] = [
     ),
     (
         "lesson neutral-and-e-gap",
-        "It is the best opening where the spark is scarce: at the speed of starting.",
+        "So the E-gap is best where the spark is scarce: at the speed of starting.",
         (best_at_starting, scarce_at_starting),
     ),
 ]

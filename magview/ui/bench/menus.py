@@ -80,7 +80,7 @@ class BenchMenus(PictureMenuMaker):
         self.mount_action = self.check(bench, tr("Magneto on the &engine"), self._mount, True, None)
         self.tray_action = self.act(bench, tr("To the &tray"), None, QKeySequence("T"))
         self.ease_actions = {
-            True: self.act(bench, tr("&Ease on until the light changes"), None, QKeySequence("Ctrl+Right")),
+            True: self.act(bench, tr("Ease o&n until the light changes"), None, QKeySequence("Ctrl+Right")),
             False: self.act(bench, tr("Ease &back until the light changes"), None, QKeySequence("Ctrl+Left")),
         }
         self.compare_action = self.check(bench, tr("&Compare with now"), None, False, QKeySequence("K"))
@@ -89,7 +89,7 @@ class BenchMenus(PictureMenuMaker):
         self.check(bench, tr("&Reduced motion"), self._reduce_motion, False, None)
 
         self.plots_action = self.check(view, tr("P&lots"), self._show_plots, False, QKeySequence("Ctrl+L"))
-        self.show_tray_action = self.check(view, tr("T&ray"), None, True, None)
+        self.show_tray_action = self.check(view, tr("Tra&y"), None, True, None)
         self._large = view.addMenu(tr("One pi&cture large"))
         view.addSeparator()
         self.check(view, tr("&Names of parts"), pictures.breaker.set_names, True, QKeySequence("N"))

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QEvent, Signal
+from PySide6.QtCore import QEvent, QSize, Signal
 from PySide6.QtGui import QFontInfo, QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLayout, QVBoxLayout, QWidget
 
 from magview.ui.kit.settings import keep, kept_text
 
@@ -12,6 +12,9 @@ _AWAY = "bench-tray"
 """Name of the setting that says whether the tray was put away."""
 
 _WIDE_EM = 4.2
+
+_LEAST_EM = 3.6
+"""Least width at which things can be seen; a small window with a wide page may leave less."""
 
 
 class _Both(QWidget):
@@ -26,7 +29,7 @@ class _Both(QWidget):
 
 
 class TrayRoom(QWidget):
-    """A column of fixed width; put away it is remembered so."""
+    """A column of one width, or a little less in a small window; put away it is remembered so."""
 
     shared = Signal()
     """Sent when its neighbour has another width."""
@@ -35,7 +38,9 @@ class TrayRoom(QWidget):
         super().__init__()
         self.wanted = kept_text(_AWAY) != "away"
         """Whether the tray is to be seen where there is a use for it."""
+        self._tray: QWidget | None = None
         self._column = QVBoxLayout(self)
+        self._column.setSizeConstraint(QLayout.SizeConstraint.SetNoConstraint)
         self._column.setContentsMargins(0, 0, 0, 0)
         self._size_up()
         self.setVisible(self.wanted)
@@ -53,6 +58,7 @@ class TrayRoom(QWidget):
 
     def fill(self, tray: QWidget) -> None:
         """Put the tray here."""
+        self._tray = tray
         self._column.addWidget(tray)
 
     def show_tray(self, shown: bool) -> None:
@@ -79,5 +85,20 @@ class TrayRoom(QWidget):
         if event.type() == QEvent.Type.FontChange:
             self._size_up()
 
+    def sizeHint(self) -> QSize:
+        """All the width that it may have."""
+        return QSize(self.maximumWidth(), super().sizeHint().height())
+
     def _size_up(self) -> None:
-        self.setFixedWidth(round(_WIDE_EM * QFontInfo(self.font()).pixelSize()))
+        self.setMinimumWidth(0)
+        self.setMaximumWidth(round(_WIDE_EM * QFontInfo(self.font()).pixelSize()))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Show the tray whole or not at all."""
+        super().resizeEvent(event)
+        if self._tray is not None:
+            self._tray.setVisible(self.width() >= _LEAST_EM * QFontInfo(self.font()).pixelSize())
+
+    def minimumSizeHint(self) -> QSize:
+        """None of its own: the page comes first."""
+        return QSize(0, 0)
