@@ -183,10 +183,11 @@ def _over_parts(
     half = np.array(_half_size(name, em, measure))
     middles = _candidates(name, np.array([x, y]), em, 2 * float(half[0]))
     middles = np.clip(middles, half + _AIR, np.array(size) - half - _AIR)
+    half += _AIR
     boxes = np.concatenate([middles - half, middles + half], axis=1)
     on_word = np.array([any(_boxes_meet((a, b, c, d), o.box) for o in placed) for a, b, c, d in boxes.tolist()])
     left, top, right, bottom = boxes[int(np.argmin(2 * on_word + ~grid.free(boxes)))].tolist()
-    box: Box = (left, top, right, bottom)
+    box: Box = (left + _AIR, top + _AIR, right - _AIR, bottom - _AIR)
     return Placed(name, box, leader_of(box, x, y), over=True)
 
 

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import Enum
 
+from magview.bench import actions as bench
 from magview.practice import actions as do
 from magview.practice.apply import apply
 from magview.practice.faults import begin
@@ -299,7 +300,7 @@ def unmet(run: LessonRun) -> list[Until]:
     step = run.step
     if step is None:
         return []
-    moment = run.moment or Moment(run.practice, run.practice, do.LetGo(), run.began, run.steady_deg)
+    moment = run.moment or Moment(run.practice, run.practice, bench.HoldRotor(), run.began, run.steady_deg)
     return [u for u in step.until if not _holds(u, moment)]
 
 

@@ -127,6 +127,16 @@ def test_what_is_pointed_at_is_named_wherever_it_is_and_moves_no_other_name(magn
         assert shapely.box(0, 0, *size).contains(box_of(names[-1]))
 
 
+def test_a_name_asked_for_stands_on_no_part_where_there_is_room_beside_them():
+    size = (586, 400)
+    magneto = next(m for m in MAGNETOS if len(m.cam.lobe_peaks_deg) == 4)
+    options = Options(hovering="contacts")
+    frame, names = placed(magneto, size, options=options, asked="contacts")
+    plan = breaker_scene(Shown(magneto), options).plan
+    box = box_of(next(p for p in names if p.name.part == "contacts"))
+    assert not [o.part for o in plan.obstacles if shapely.Polygon(frame.of(o.outline)).intersects(box)]
+
+
 def test_without_names_only_what_is_pointed_at_is_named():
     magneto = MAGNETOS[0]
     for hovering, wanted in (("", ["gap"]), ("spring", ["gap", "spring"])):

@@ -113,7 +113,8 @@ class LessonTools(PracticePanel):
         self._lesson = model
         self.controls: dict[str, QWidget] = {}
         """By the name in `TOOLS`: a check box, a button, or the row of a control that turns something."""
-        self._needed: tuple[str, ...] = ()
+        self.needed: tuple[str, ...] = ()
+        """Names of the controls with a ring round them."""
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(8, 5, 8, 5)
         self._grid.setHorizontalSpacing(8)
@@ -165,7 +166,7 @@ class LessonTools(PracticePanel):
 
     def point_out(self, names: tuple[str, ...]) -> None:
         """Put a ring round the controls that the step in hand needs."""
-        self._needed = names
+        self.needed = names
         self.update()
 
     def paintEvent(self, event: QPaintEvent) -> None:
@@ -173,7 +174,7 @@ class LessonTools(PracticePanel):
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(QColor(self.look.theme.hand), 2.0))
-        for name in self._needed:
+        for name in self.needed:
             if name in self.controls:
                 painter.drawRoundedRect(self.controls[name].geometry().adjusted(-3, -2, 3, 2), 3.0, 3.0)
 

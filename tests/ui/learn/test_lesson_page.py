@@ -63,6 +63,7 @@ def test_a_lesson_is_gone_through_to_its_end_and_nothing_moves(open_window, name
         still(page, stood)
         learner.go_on()
     assert page.model.run.done
+    still(page, stood)
     learnt = page.learnt.text()
     assert all(step.done in learnt for step in page.model.run.lesson.steps if step.done)
     learn = page.parent()
@@ -74,6 +75,24 @@ def test_a_lesson_is_gone_through_to_its_end_and_nothing_moves(open_window, name
     assert learn.front.windowTitle() == (
         f"{find_lesson(following).number}. {find_lesson(following).name}" if following else "Learn"
     )
+
+
+def test_a_rotor_to_be_let_go_is_asked_of_the_box_that_holds_it_alone(open_window):
+    page = open_lesson(open_window, "neutral-and-e-gap")
+    at_step(page, "neutral-and-e-gap", 1)
+    assert page.controls.needed == ("hold",)
+
+
+def test_an_answer_is_left_behind_with_its_step(open_window):
+    page = open_lesson(open_window, "contacts-and-lamp")
+    learner = at_step(page, "contacts-and-lamp", 1)
+    said = page.readings.lines["said"]
+    assert said.text() == ""
+    learner.answer()
+    learner.do(ways("contacts-and-lamp")[1][0])
+    assert "dark all the way round" in said.text()
+    learner.go_on()
+    assert said.text() == ""
 
 
 def at_step(page, name: str, number: int) -> Learner:
