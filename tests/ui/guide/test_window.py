@@ -453,7 +453,7 @@ def test_open_guide_at_an_address(open_window, qtbot):
     timers_at_rest(qtbot, window.places.front)
 
 
-@pytest.mark.parametrize("address", sampled(sorted({a for a in TOPICS.values() if "#" in a}), 8))
+@pytest.mark.parametrize("address", sampled(sorted({a for a in TOPICS.values() if "#" in a}), 3))
 def test_the_section_asked_for_stands_at_the_top(qtbot, address):
     """Also once the window is shown and the pictures have their sizes, and for the last sections of a page."""
     name, _, _ = address.partition("#")

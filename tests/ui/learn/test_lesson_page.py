@@ -42,7 +42,7 @@ def open_lesson(open_window, name: str, size=(1280, 660)):
     return page
 
 
-@pytest.mark.parametrize(("name", "way"), sampled(CASES, 6))
+@pytest.mark.parametrize(("name", "way"), sampled(CASES, 3))
 def test_a_lesson_is_gone_through_to_its_end_and_nothing_moves(open_window, name: str, way: Way):
     page = open_lesson(open_window, name)
     learner, stood = Learner(page, way), {}

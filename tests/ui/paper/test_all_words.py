@@ -66,7 +66,7 @@ SHORT = [kind for kind in KINDS if kind != "guide"]
 
 @pytest.mark.parametrize(
     ("kind", "size"),
-    [*sampled(((kind, ("a4", "letter")[i % 2]) for i, kind in enumerate(SHORT)), 5), swept(("guide", "letter"))],
+    [*sampled(((kind, ("a4", "letter")[i % 2]) for i, kind in enumerate(SHORT)), 3), swept(("guide", "letter"))],
 )
 def test_every_word_is_there_and_pictures_are_lines(qapp, kind, size):
     made = replace(KINDS[kind](), size=size)

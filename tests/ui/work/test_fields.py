@@ -22,7 +22,7 @@ NOT_TYPED = {"state", "reason", "uncertainty"}
 """Buttons set the first two; the third is computed, and noted from the bench as a whole."""
 
 
-@pytest.mark.parametrize("part", sampled(PARTS, 4))
+@pytest.mark.parametrize("part", sampled(PARTS, 2))
 def test_every_field_of_every_part_can_be_entered_and_is_in_the_file_at_once(open_job, part):
     window = open_job()
     path = window.model.store.path

@@ -166,7 +166,7 @@ def _pages(path: Path) -> int:
 # ---------------------------------------------------------------------- for everybody
 
 
-@pytest.mark.parametrize("name", sampled(PAGES, 6))
+@pytest.mark.parametrize("name", sampled(PAGES, 3))
 def test_by_keyboard_and_for_a_screen_reader(open_job, name):
     from PySide6.QtGui import QAccessible
     from PySide6.QtWidgets import QAbstractItemView, QCheckBox, QComboBox, QLineEdit, QPlainTextEdit, QPushButton
