@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import importlib
+from typing import TYPE_CHECKING, cast
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QShowEvent
@@ -12,6 +13,9 @@ from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.learn.model import LessonModel
 from magview.ui.plots.pane import SHEETS
+
+if TYPE_CHECKING:
+    from magview.ui.plots.coil import PullSheet
 
 
 class LessonPlot(QWidget):
@@ -40,3 +44,11 @@ class LessonPlot(QWidget):
         made.canvas.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.sheet = made
         self._column.addWidget(made)
+        if self._name == "pull":
+            self._model.judged.connect(self._say_after_guess)
+            self._say_after_guess()
+
+    def _say_after_guess(self) -> None:
+        """Tell where the rotor swings once that is asked and answered: before, it is for the learner to foretell."""
+        run = self._model.run
+        cast("PullSheet", self.sheet).note.setVisible(run.step is not None and bool(run.step.ask) and run.answered)

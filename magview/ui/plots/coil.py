@@ -358,7 +358,7 @@ class PullSheet(PlotSheet):
         self._two = pg.ScatterPlotItem(size=17, symbol="o")
         for item in (self._zero, self._two, self._rests, self._balances):
             plot.addItem(item)
-        self._note = self.word(plot, (0.0, 1.0))
+        self.note = self.word(plot, (0.0, 1.0))
         self.legend(
             plot,
             [(self._rests, tr("rests: neutral")), (self._balances, tr("balances but does not rest: full register"))],
@@ -379,7 +379,7 @@ class PullSheet(PlotSheet):
         self._balances.setPen(pg.mkPen(theme.line))
         self._two.setBrush(pg.mkBrush(None))
         self._two.setPen(pg.mkPen(theme.hand, width=2))
-        self._note.setColor(theme.text)
+        self.note.setColor(theme.text)
 
     def refresh(self, state: BenchState, old: BenchState | None) -> None:
         """The curve belongs to the magneto; the note to where the rotor stands."""
@@ -397,14 +397,14 @@ class PullSheet(PlotSheet):
             self.turn_axis(self._plot, 360.0)
             self._plot.setXRange(0.0, 360.0, padding=0.02)
             self._plot.setYRange(-1.6 * top, 1.5 * top, padding=0.0)
-            self._note.setPos(0.0, -1.6 * top)
+            self.note.setPos(0.0, -1.6 * top)
         if not pulls(magneto):
-            self._note.setText(tr("This magneto's file gives no pull."))
+            self.note.setText(tr("This magneto's file gives no pull."))
             self._two.setData([], [])
             return
         places = [p % 360.0 for p in resting_places_deg(state)]
         self._two.setData(places, [0.0, 0.0])
-        self._note.setText(self.summary())
+        self.note.setText(self.summary())
 
     def words_at(self, plot: int, x: float, y: float) -> str:
         """The pull at the pointer."""

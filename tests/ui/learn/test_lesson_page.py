@@ -79,8 +79,12 @@ def test_a_lesson_is_gone_through_to_its_end_and_nothing_moves(open_window, name
 
 def test_a_rotor_to_be_let_go_is_asked_of_the_box_that_holds_it_alone(open_window):
     page = open_lesson(open_window, "neutral-and-e-gap")
-    at_step(page, "neutral-and-e-gap", 1)
+    learner = at_step(page, "neutral-and-e-gap", 1)
     assert page.controls.needed == ("hold",)
+    note = page.pictures.view("pull").sheet.note
+    assert not note.isVisible(), "the plot does not say beforehand where the rotor swings"
+    learner.answer()
+    assert note.isVisible()
 
 
 def test_an_answer_is_left_behind_with_its_step(open_window):
