@@ -407,7 +407,16 @@ def hand_at(scene: Scene, at: Point, pixels_per_mm: float) -> Hand | None:
         middle = (hand.outline.min(axis=0) + hand.outline.max(axis=0)) / 2
         if inside(hand.outline, at) or np.hypot(*(middle - np.array(at))) * pixels_per_mm <= LEAST_TARGET_PX / 2:
             return hand
-    return None
+    return next((hand for hand in reversed(scene.hands) if _beside(hand.outline, at, pixels_per_mm)), None)
+
+
+def _beside(outline: Array, at: Point, pixels_per_mm: float) -> bool:
+    """Whether a point is so near a narrow outline that it would lie in one as broad as a finger's target."""
+    edges = np.roll(outline, -1, axis=0) - outline
+    area = abs(float(np.sum(outline[:, 0] * edges[:, 1] - outline[:, 1] * edges[:, 0]))) / 2
+    breadth = 2 * area / float(np.hypot(*edges.T).sum())  # of a band
+    near = float(np.hypot(*(outline - np.array(at)).T).min())
+    return near * pixels_per_mm <= (LEAST_TARGET_PX - breadth * pixels_per_mm) / 2
 
 
 def inside(outline: Array, at: Point) -> bool:

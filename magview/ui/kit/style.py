@@ -2,9 +2,23 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QPainter, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import QLabel, QProxyStyle, QStyle, QStyleOption, QStyleOptionComplex, QWidget
+
+LEAST_TARGET_PX = 24
+"""Smallest size in both directions of what is pressed (WCAG 2.2, 2.5.8)."""
+
+_PRESSED = frozenset(
+    {
+        QStyle.ContentsType.CT_PushButton,
+        QStyle.ContentsType.CT_ToolButton,
+        QStyle.ContentsType.CT_CheckBox,
+        QStyle.ContentsType.CT_RadioButton,
+        QStyle.ContentsType.CT_SpinBox,
+        QStyle.ContentsType.CT_ComboBox,
+    }
+)
 
 
 class Outlined(QProxyStyle):
@@ -12,6 +26,13 @@ class Outlined(QProxyStyle):
 
     def __init__(self) -> None:
         super().__init__("Fusion")
+
+    def sizeFromContents(
+        self, kind: QStyle.ContentsType, option: QStyleOption, size: QSize, widget: QWidget | None = None
+    ) -> QSize:
+        """Never smaller than can be hit, where it is pressed."""
+        found = super().sizeFromContents(kind, option, size, widget)  # type: ignore[arg-type]  # None is allowed
+        return found.expandedTo(QSize(LEAST_TARGET_PX, LEAST_TARGET_PX)) if kind in _PRESSED else found
 
     def drawPrimitive(
         self,

@@ -5,8 +5,8 @@ from __future__ import annotations
 import math
 
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
-from PySide6.QtGui import QCursor, QKeyEvent, QMouseEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtGui import QCursor, QHelpEvent, QKeyEvent, QMouseEvent
+from PySide6.QtWidgets import QToolTip, QWidget
 
 from magview.bench import actions as do
 from magview.bench.events import nearest_event
@@ -16,6 +16,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.pictures.breaker_hands import (
     CALM_PX,
+    HANDS,
     HANDS_OF_VALUES,
     LENS_FACTOR,
     SNAP_DEG,
@@ -189,6 +190,13 @@ class BreakerView(BreakerPicture):
         part = self._picture.part_at(self._scene_point(position), STILL_PX / self.transform().m22())
         if part:
             self.pointed.emit(part)
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Name what can be taken hold of where the pointer rests on it."""
+        if isinstance(event, QHelpEvent) and (hand := self._hand_at(QPointF(event.pos()))) is not None:
+            QToolTip.showText(event.globalPos(), tr(HANDS[HANDS_OF_VALUES[hand.value]]), self.viewport())
+            return True
+        return super().viewportEvent(event)
 
     def leaveEvent(self, event: QEvent) -> None:
         """Nothing is pointed at any more."""

@@ -25,7 +25,7 @@ from magview.spec.language import marked, tr
 from magview.spec.parse import late_or_early, parse_btdc_deg, parse_disc_deg, parse_length_mm, parse_sided
 from magview.ui.kit.inputs import QuantitySpin, QuietCombo
 from magview.ui.kit.look import Look
-from magview.ui.kit.style import tint
+from magview.ui.kit.style import LEAST_TARGET_PX, tint
 from magview.ui.practice.controls import PracticePanel
 from magview.ui.practice.model import PracticeModel
 
@@ -141,6 +141,7 @@ class NotebookPanel(PracticePanel):
         form.addRow(which, what)
         form.addRow(tr("Ma&gneto"), self.side)
         told = QHBoxLayout()
+        self.value.setMinimumHeight(LEAST_TARGET_PX)  # as tall as the list that takes its place
         told.addWidget(self.value, 1)
         told.addWidget(self.lead, 1)
         told.addWidget(self.write)
