@@ -103,7 +103,7 @@ class WhyHerePainter:
         painter.setPen(self._pen("panel", 1.5))
         painter.setBrush(self._colour("lift"))
         painter.drawEllipse(QPointF(x, room.energy_y(strip.broken_mj)), 4.5, 4.5)
-        self._write_fitting(x + 5, room.lane(1).center().y(), area.right() + em, (tr("open here"),), "opening")
+        self._write_fitting(x + 5, room.lane(1).center().y(), area.right(), (tr("open here"),), "opening")
         self._paint_remarks(room, self._first_line(room, e_gap_deg))
         self._paint_names(room)
 

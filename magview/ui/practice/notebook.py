@@ -110,7 +110,7 @@ class NotebookPanel(PracticePanel):
             if engine or kind not in ("firing", "disc-zero"):
                 self.kind.addItem(tr(words), kind)
         self.kind.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.kind.setMinimumContentsLength(16)
+        self.kind.setMinimumContentsLength(10)
         for side in model.practice.sides:
             self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
         for fault in get_args(LeadFault):
@@ -131,6 +131,7 @@ class NotebookPanel(PracticePanel):
         self.write.setAutoDefault(False)
         self.write.clicked.connect(self._write)
         what = QHBoxLayout()
+        what.setSpacing(6)
         what.addWidget(self.kind, 1)
         of_lobe = QLabel(tr("lo&be"))
         of_lobe.setBuddy(self.lobe)
