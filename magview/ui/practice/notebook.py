@@ -36,7 +36,7 @@ _KINDS = {
     "disc-zero": marked("Disc reads at top dead centre"),
     "lead": marked("Switch lead"),
     "note": marked("Remark"),
-    "running-in": marked("New contacts: look again after running in"),
+    "running-in": marked("Look again after running in"),
 }
 _LEADS = {
     "sound": marked("sound"),
@@ -110,7 +110,7 @@ class NotebookPanel(PracticePanel):
             if engine or kind not in ("firing", "disc-zero"):
                 self.kind.addItem(tr(words), kind)
         self.kind.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.kind.setMinimumContentsLength(10)
+        self.kind.setMinimumContentsLength(16)
         for side in model.practice.sides:
             self.side.addItem(tr("Left magneto") if side == "left" else tr("Right magneto"), side)
         for fault in get_args(LeadFault):
