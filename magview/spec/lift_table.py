@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 import re
-from collections.abc import Callable
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from operator import methodcaller
 from pathlib import Path
@@ -54,7 +54,7 @@ class LiftTable:
 
 
 @dataclass(frozen=True)
-class _Style:
+class ColumnStyle:
     separator: str
     split: Callable[[str], list[str]]
     decimal: Decimal
@@ -71,12 +71,16 @@ _TAB, _SEMICOLON, _COMMA, _COMMA_AND_SPACE, _SPACE = (
 
 def read_lift_table(path: Path, decimal: Decimal | None = None, columns: tuple[int, int] = (0, 1)) -> LiftTable:
     """Read a table from a file; parameters and errors as for `parse_lift_table`. UTF-8, UTF-16 or Latin-1."""
+    return parse_lift_table(lift_text(path), decimal, columns, path.name)
+
+
+def lift_text(path: Path) -> str:
+    """Text of a table's file: UTF-8, UTF-16 or Latin-1. Raises SpecError for a file that cannot be read."""
     raw = read_bytes(path)
     try:
-        text = raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
+        return raw.decode("utf-16" if raw[:2] in (b"\xff\xfe", b"\xfe\xff") else "utf-8-sig")
     except UnicodeDecodeError:
-        text = raw.decode("latin-1")  # a degree sign in the heading of an old spreadsheet; numbers are the same
-    return parse_lift_table(text, decimal, columns, path.name)
+        return raw.decode("latin-1")  # a degree sign in the heading of an old spreadsheet; numbers are the same
 
 
 def parse_lift_table(
@@ -113,7 +117,7 @@ def parse_lift_table(
             )
         )
     heading, rows = _rows(text, source)
-    style = _style([row for _, row in rows], decimal, source)
+    style = column_style([row for _, row in rows], decimal, source)
     angle, reading, most = [], [], 0
     for line, row in rows:
         fields = style.split(row)
@@ -128,14 +132,20 @@ def parse_lift_table(
     return LiftTable(tuple(angle), tuple(reading), lines, tuple(heading), most, style.separator, style.decimal)
 
 
+def lift_lines(text: str) -> Iterator[tuple[int, str]]:
+    """Lines that hold something, with their numbers, the first being 1."""
+    for line, written in enumerate(re.split(r"\r\n|\n|\r", text), start=1):
+        row = written.replace("\ufeff", "").strip(" \xa0").replace("\xa0", " ")
+        if row.replace('"', "").strip() and not row.startswith("#"):
+            yield line, row
+
+
 def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
     """The heading, and the rows with their line numbers."""
     heading: list[str] = []
     rows: list[tuple[int, str]] = []
-    for line, written in enumerate(re.split(r"\r\n|\n|\r", text), start=1):
-        row = written.replace("\ufeff", "").replace('"', "").strip(" \xa0").replace("\xa0", " ")
-        if not row.strip() or row.startswith("#"):
-            continue
+    for line, row in lift_lines(text):
+        row = row.replace('"', "")
         if _IN_ROW.fullmatch(row) and re.search(r"\d", row):
             rows.append((line, row))
         elif rows:
@@ -175,7 +185,7 @@ def _rows(text: str, source: str) -> tuple[list[str], list[tuple[int, str]]]:
     return heading, rows
 
 
-def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
+def column_style(rows: list[str], decimal: Decimal | None, source: str) -> ColumnStyle:
     """The column separator and the decimal sign."""
     commas, points = any("," in row for row in rows), any("." in row for row in rows)
     for name, sign, split in (("tab", "\t", _TAB), ("semicolon", ";", _SEMICOLON)):
@@ -187,21 +197,21 @@ def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
                         source=source,
                     )
                 )
-            return _Style(name, split, decimal or ("," if commas else "."))
+            return ColumnStyle(name, split, decimal or ("," if commas else "."))
     if not commas or (decimal == "," and not any(re.search(r",\s", row) for row in rows)):
-        return _Style("space", _SPACE, decimal or ".")
+        return ColumnStyle("space", _SPACE, decimal or ".")
     if points or decimal == ".":
-        return _Style("comma", _COMMA, ".")
+        return ColumnStyle("comma", _COMMA, ".")
     # Commas alone: one with a space after it separates, one within a number is the decimal sign.
     followed = [bool(re.fullmatch(r"\s", after)) for row in rows for after in re.findall(r",(.)", row)]
     if all(followed):
-        return _Style("comma", _COMMA, ".")
+        return ColumnStyle("comma", _COMMA, ".")
     if any(followed):
-        return _Style("comma", _COMMA_AND_SPACE, ",")
+        return ColumnStyle("comma", _COMMA_AND_SPACE, ",")
     if all(len(row.split()) > 1 for row in rows):
-        return _Style("space", _SPACE, ",")
+        return ColumnStyle("space", _SPACE, ",")
     if all(row.count(",") == 1 for row in rows):
-        return _Style("comma", _COMMA, ".")
+        return ColumnStyle("comma", _COMMA, ".")
     raise SpecError(
         tr(
             "{source}: its commas may be decimal signs or stand between columns: say which, or save it "
@@ -211,7 +221,7 @@ def _style(rows: list[str], decimal: Decimal | None, source: str) -> _Style:
     )
 
 
-def _number(fields: list[str], column: int, style: _Style, where: str, missing: str) -> float:
+def _number(fields: list[str], column: int, style: ColumnStyle, where: str, missing: str) -> float:
     if column >= len(fields) or not fields[column].strip("° \t"):
         raise SpecError(
             tr(missing, where=where, column=column + 1, separator=tr(_SEPARATORS[style.separator])),

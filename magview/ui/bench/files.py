@@ -15,7 +15,7 @@ from magview.physics.engine.coupling import Move
 from magview.spec.base import SpecError
 from magview.spec.files import read_bench_item, write_model
 from magview.spec.formats import ENDING, file_filter
-from magview.spec.language import marked, tr, tr_n
+from magview.spec.language import tr, tr_n
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
 from magview.spec.magneto import Magneto
 from magview.ui.kit.asking import ask_open, ask_picture, ask_save, refuse
@@ -27,8 +27,6 @@ if TYPE_CHECKING:  # loaded when it is first asked for
     from magview.ui.pictures.export import Drawn
     from magview.ui.pictures.turn_dialog import TurnDialog
 
-_TABLES = marked("Tables (*.csv *.tsv *.txt);;All files (*)")
-
 
 class BenchFiles(QObject):
     """Asks where, reads and writes, and says so."""
@@ -39,6 +37,7 @@ class BenchFiles(QObject):
         """`page`: what stands behind the boxes that ask; `chosen_move`: the tooth shift to print."""
         super().__init__(page)
         self._page, self.model, self._look, self._chosen_move = page, model, look, chosen_move
+        self._lift_rows: tuple[tuple[str, str], ...] = ()
 
     def place(self, name: str) -> None:
         """Put a shipped magneto on the bench, on its shipped engine."""
@@ -70,21 +69,26 @@ class BenchFiles(QObject):
         if refusals:
             self._refuse(refusals[0] if path.name in refusals[0] else f"{path.name}: {refusals[0]}")
 
-    def import_lift(self) -> None:
-        """Ask for a table of angles and readings."""
-        path = ask_open(self._page, tr("Open a table of the lift"), tr(_TABLES))
-        if path is not None:
-            self.import_lift_from(path)
+    def import_lift(self) -> LiftDialog:
+        """Show the grid for angles and readings; what was typed before and not taken is in it again."""
+        return self._show_lift(None)
 
     def import_lift_from(self, path: Path) -> LiftDialog:
         """Show what comes of a table of angles and readings."""
+        return self._show_lift(path)
+
+    def _show_lift(self, path: Path | None) -> LiftDialog:
         from magview.ui.own.lift_dialog import LiftDialog
 
-        dialog = LiftDialog(self.model, self._look, path, self._page)
+        dialog = LiftDialog(self.model, self._look, path, self._page, self._lift_rows)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.said.connect(self.said)
+        dialog.left.connect(self._keep_lift)
         dialog.open()
         return dialog
+
+    def _keep_lift(self, rows: tuple[tuple[str, str], ...]) -> None:
+        self._lift_rows = rows
 
     def save_file(self) -> None:
         """Ask where, and write the magneto there."""

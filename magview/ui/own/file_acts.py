@@ -27,7 +27,6 @@ from magview.ui.own.model import OwnModel
 if TYPE_CHECKING:
     from magview.ui.own.lift_dialog import LiftDialog
 
-_TABLES = "(*.csv *.tsv *.txt)"
 _NAMES: dict[Kind, str] = {
     "magneto": f"my-magneto{ENDING}",
     "engine": f"my-engine{ENDING}",
@@ -54,6 +53,7 @@ class FileWork(QObject):
     def __init__(self, page: QWidget, editor: Editing, model: OwnModel, look: Look) -> None:
         super().__init__(page)
         self._page, self._editor, self._model, self._look = page, editor, model, look
+        self._lift_rows: tuple[tuple[str, str], ...] = ()
         self.bench: BenchState | None = None
         """Bench as it is now; kept up to date by whoever opened the editor."""
 
@@ -155,34 +155,38 @@ class FileWork(QObject):
 
     # -------------------------------------------------------------- measuring
 
-    def ask_table(self) -> None:
-        """Ask for a table of angles and readings."""
-        path = ask_open(self._page, tr("Open a table of the lift"), _TABLES)
-        if path is not None:
-            self.table_from(path)
+    def ask_table(self) -> LiftDialog:
+        """Show the grid for angles and readings; what was typed before and not taken is in it again."""
+        return self.table_from(None)
 
-    def table_from(self, path: Path) -> LiftDialog:
-        """Show what comes of a table; taken, it is the draft's traced lift."""
+    def table_from(self, path: Path | None) -> LiftDialog:
+        """Show what comes of a table, or an empty grid; taken, it is the draft's traced lift."""
         from magview.ui.kit.bench_model import BenchModel
         from magview.ui.own.lift_dialog import LiftDialog
 
         bench = BenchModel(new_bench(lift_base(self._model.own)))
-        dialog = LiftDialog(bench, self._look, path, self._page)
+        dialog = LiftDialog(bench, self._look, path, self._page, self._lift_rows)
         bench.setParent(dialog)
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         dialog.place_button.setText(tr("&Use this lift"))
         dialog.save_button.hide()
+        dialog.left.connect(self._keep_lift)
 
         def taken() -> None:
             if dialog.lift is not None:
-                note = tr("table {file}", file=path.name)
+                file = dialog.path.name if dialog.path is not None else ""
+                note = tr("table {file}", file=file) if file else tr("readings typed in")
                 draft = with_lift(self._model.own.magneto, dialog.lift.profile, note)
                 self._model.do(tr("the lift from a table"), self._model.own.put(draft))
-                self._model.said.emit(tr("The lift is filled in from {file}, marked measured.", file=path.name))
+                told = tr("The lift is filled in from {file}, marked measured.", file=file)
+                self._model.said.emit(told if file else tr("The lift is filled in as typed, marked measured."))
 
         dialog.accepted.connect(taken)
         dialog.open()
         return dialog
+
+    def _keep_lift(self, rows: tuple[tuple[str, str], ...]) -> None:
+        self._lift_rows = rows
 
     def take_trials(self) -> None:
         """Fill lift, rise and setting from the bench's trials, or say in one sentence why not."""
