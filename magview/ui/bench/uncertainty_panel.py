@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from magview.bench.next_act import HEADS, Act, act_words, matters_plainly, next_act
 from magview.bench.state import BenchState
 from magview.bench.sureness import (
     ENGINE_ROLES,
@@ -64,7 +65,7 @@ _SEED = 101
 
 
 class UncertaintyPanel(QWidget):
-    """Readings and instruments above, what follows from them below."""
+    """Next act above, then readings and instruments; the figures behind it are one level down."""
 
     def __init__(self, model: BenchModel, look: Look, judging: Judging, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -73,9 +74,17 @@ class UncertaintyPanel(QWidget):
         self._improvement: Improvement | None = None
         column = QVBoxLayout(self)
         column.setContentsMargins(8, 4, 8, 4)
+        column.addWidget(self._build_act())
         column.addWidget(self._build_readings())
         column.addWidget(self._build_instruments())
-        column.addWidget(self._build_answer())
+        self.details_button = QPushButton(tr("&Details"))
+        self.details_button.setToolTip(tr("Values with their uncertainty, shares, Monte Carlo"))
+        self.details_button.setCheckable(True)
+        column.addWidget(self.details_button)
+        self.details = self._build_details()
+        self.details_button.toggled.connect(self.details.setVisible)
+        self.details.hide()
+        column.addWidget(self.details)
         column.addWidget(Foot(look))
         column.addStretch(1)
         self.worker.progressed.connect(self._progressed)
@@ -136,11 +145,19 @@ class UncertaintyPanel(QWidget):
             self.tools[role] = combo
         return box
 
-    def _build_answer(self) -> QGroupBox:
+    def _build_act(self) -> QGroupBox:
+        box = QGroupBox(tr("What to do"))
+        column = QVBoxLayout(box)
+        self.act, self.how_to, self.overall, self.which = QLabel(), QLabel(), QLabel(), QLabel()
+        for label in (self.act, self.how_to, self.overall, self.which):
+            label.setWordWrap(True)
+            column.addWidget(label)
+        return box
+
+    def _build_details(self) -> QGroupBox:
         box = QGroupBox(tr("How sure it is"))
         column = QVBoxLayout(box)
-        self.overall, self.answer, self.matters = QLabel(), QLabel(), QLabel()
-        self.agreement, self.better = QLabel(), QLabel()
+        self.answer, self.matters, self.agreement, self.better = QLabel(), QLabel(), QLabel(), QLabel()
         row = QHBoxLayout()
         self.draws = QuietCombo()
         self.draws.setAccessibleName(tr("Number of Monte Carlo draws"))
@@ -158,7 +175,7 @@ class UncertaintyPanel(QWidget):
         heads = [tr(column) for column in _BUDGET]
         self.budget = Table(tr("Uncertainty budget of the least sure quantity"), heads, wide=(0,), numbers=(1, 2, 3))
         self.budget.show_at_most(20)
-        for label in (self.overall, self.answer, self.matters, self.agreement, self.better):
+        for label in (self.answer, self.matters, self.agreement, self.better):
             label.setWordWrap(True)
             column.addWidget(label)
         column.addLayout(row)
@@ -247,24 +264,13 @@ class UncertaintyPanel(QWidget):
         self.draw_button.setEnabled(found.measurement is not None)
         for label in (self.answer, self.matters, self.agreement, self.better, self.budget):
             label.setVisible(found.measurement is not None)
+        for label in (self.act, self.how_to, self.which):
+            label.setVisible(found.measurement is not None)
         if found.measurement is None:
             self.overall.setText(found.why_not[:1].upper() + found.why_not[1:] + ".")
-            tint(self.overall, self.look.theme.text)
             return
         weakest = min(found.outcomes, key=lambda outcome: outcome.probability_in_limits)
-        whole = found.judgement.probability_in_limits if found.judgement else weakest.probability_in_limits
-        how = (
-            tr("by Monte Carlo")
-            if found.judgement
-            else tr("{name}, the least sure of them", name=tr(weakest.quantity.name))
-        )
-        if not found.judgement and len(found.outcomes) == 1:
-            how = tr("by linear propagation")
-        self.overall.setText(tr("{chance} likely within limits ({how})", chance=percent_words(whole), how=how))
-        colour = (
-            self.look.theme.good if whole >= 0.95 else self.look.theme.text if whole >= 0.5 else self.look.theme.bad
-        )
-        tint(self.overall, colour, bold=True)
+        self._show_act(found.measurement, weakest)
         self.answer.setText("\n".join(outcome_words(o) for o in found.outcomes))
         self.matters.setText(matters_words(weakest))
         self._show_budget(weakest)
@@ -288,6 +294,29 @@ class UncertaintyPanel(QWidget):
                 tr("Next to improve: {name}.", name=tr(tool.name))
                 if tool
                 else tr("No finer instrument on the list would help.")
+            )
+
+    def _show_act(self, measurement: Measurement, weakest: Outcome) -> None:
+        """The next act, and the chance that it goes by."""
+        found, theme = self._judging, self.look.theme
+        following = next_act(measurement, found.outcomes, found.judgement)
+        self.act.setText(tr(HEADS[following.act]))
+        colours = {Act.LEAVE: theme.good, Act.SET: theme.bad}
+        tint(self.act, colours.get(following.act, theme.text), bold=True)
+        self.how_to.setText(act_words(following))
+        self.which.setText(matters_plainly(following))
+        self.which.setVisible(following.act is not Act.LEAVE)
+        chance = percent_words(
+            found.judgement.probability_in_limits if found.judgement else weakest.probability_in_limits
+        )
+        if found.judgement:
+            self.overall.setText(tr("{chance} likely within limits (by Monte Carlo)", chance=chance))
+        elif len(found.outcomes) == 1:
+            self.overall.setText(tr("{chance} likely within limits", chance=chance))
+        else:
+            name = tr(weakest.quantity.name)
+            self.overall.setText(
+                tr("{chance} likely within limits ({name}, the least sure of them)", chance=chance, name=name)
             )
 
     def _show_budget(self, outcome: Outcome) -> None:

@@ -25,12 +25,14 @@ from magview.spec.units import MM_PER_THOU
 from magview.ui.kit.worker import Worker
 from tests.hands import what_is_due
 from tests.magnetos import on_the_published_coupling
+from tests.wording import says
 
 
 @pytest.fixture
 def panel(open_window):
     window = open_window(on_the_published_coupling())
     window.tabs.setCurrentIndex(4)
+    window.panel_of("uncertainty").details_button.setChecked(True)
     return window, window.panel_of("uncertainty")
 
 
@@ -60,6 +62,22 @@ def test_the_bench_is_read_as_the_instruments_allow(panel):
     thou = page.blade.exact / MM_PER_THOU
     assert thou == pytest.approx(round(thou))
     assert 0.0 <= float(true.max_gap_mm[0]) - page.blade.exact < MM_PER_THOU
+
+
+def test_the_first_level_says_what_to_do_and_the_standards_are_one_level_down(open_window):
+    window = open_window(on_the_published_coupling())
+    window.tabs.setCurrentIndex(4)
+    page = window.panel_of("uncertainty")
+    first = [label.text() for label in page.findChildren(QLabel) if label.isVisible()]
+    assert page.act.isVisible() and page.act.text() in first
+    jargon = ("k =", "variance", "JCGM", "Monte Carlo", "linear")
+    assert [text for text in first if any(word in text for word in jargon)] == []
+    click(page.details_button)
+    assert page.answer.isVisible() and "k =" in page.answer.text()
+    assert "variance" in page.matters.text() and "JCGM" in page.agreement.text()
+    page.blade.show_value(12 * MM_PER_THOU)  # beyond 0.010 in, the largest gap allowed there
+    page.blade.entered.emit(12 * MM_PER_THOU)
+    assert page.act.text() == says("✗ Out of limits, as far as was read: set it again.")
 
 
 def test_finer_instruments_leave_less_doubt(panel):
@@ -359,6 +377,7 @@ def test_no_two_things_in_sight_answer_to_the_same_letter(open_window, tab, plot
     window.show_plots(True)
     window.tabs.setCurrentIndex(tab)
     window.plots.choose(plot)
+    window.panel_of("uncertainty").details_button.setChecked(True)
     pane = window.tabs.currentWidget()
     texts = [action.text() for action in window.menuBar().actions()]
     texts += [window.tabs.tabText(i) for i in range(window.tabs.count())]
