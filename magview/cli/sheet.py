@@ -17,7 +17,7 @@ if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job
 
 PASS, FAIL = 0, 1
 
-KINDS = ("magneto", "engine", "installation", "job", "exercise", "lesson", "class", "handed-in")
+KINDS = ("magneto", "engine", "installation", "job", "instruments", "exercise", "lesson", "class", "handed-in")
 
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:

@@ -10,6 +10,7 @@ from magview.job import judge, status
 from magview.job.history import Drift
 from magview.job.paper_pictures import BREAKER_MM, pictures
 from magview.job.parts import LENGTH, OPENING, PLATE, Sure, Uncertainty, title_in
+from magview.job.read_with import overdue, stages_of
 from magview.job.readings import ReadingRow, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
 from magview.job.stages import InternalTiming, Lobes
@@ -67,6 +68,7 @@ def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
     yield from pictures(job)
     for place, name in enumerate(STAGES, 1):
         yield from _stage(job, place, name, found[name])
+    yield from _instruments(job)
     if any(row.field.startswith("uncertainty.") for stage in found.values() for row in stage):
         yield Paragraph(tr(STATEMENT), "small")
     if drift is not None:
@@ -177,10 +179,32 @@ def _stage(job: Job, place: int, name: str, found: list[ReadingRow]) -> Iterator
 def _readings(found: list[ReadingRow]) -> Table:
     return Table(
         (tr("Reading"), tr("Value"), tr("Limits"), tr("Verdict")),
-        tuple((r.label, r.shown, r.limits_shown, r.verdict and tr(r.verdict)) for r in found),
+        tuple((_named(r), r.shown, r.limits_shown, r.verdict and tr(r.verdict)) for r in found),
         (3.4, 2.9, 2.6, 1.6),
         frozenset(i for i, r in enumerate(found) if r.verdict.failed),
     )
+
+
+def _named(row: ReadingRow) -> str:
+    return tr("{reading} (by {instrument})", reading=row.label, instrument=row.read_by) if row.read_by else row.label
+
+
+def _instruments(job: Job) -> Iterator[Block]:
+    if not job.instruments:
+        return
+    late = {sentence for name in STAGES for sentence in overdue(job, name)}
+    yield Heading(tr("Instruments"))
+    yield Table(
+        (tr("Instrument"), tr("For"), tr("Calibration no."), tr("Due"), tr("Read at")),
+        tuple(
+            (i.name, tr(dict(about(type(i), "use").choices)[i.use]), i.number or "–", i.due or "–",
+             ", ".join(title_of(name) for name in stages_of(job, i)))
+            for i in job.instruments
+        ),
+        (2.0, 1.6, 1.6, 1.2, 3.6),
+        frozenset(n for n, i in enumerate(job.instruments) if any(s.startswith(f"{i.name}:") for s in late)),
+    )  # fmt: skip
+    yield from (Paragraph(tr("OVERDUE: {what}", what=sentence), "warning") for sentence in sorted(late))
 
 
 def _trials(stage: InternalTiming) -> Table:

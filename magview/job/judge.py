@@ -19,6 +19,7 @@ from magview.job.derived import (
     timing_difference_deg,
     true_btdc_deg,
 )
+from magview.job.read_with import overdue
 from magview.job.requirements import missing, not_yet, refuse, signed_earlier, skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job, change_in, signature_holds, stage_of, title_of
 from magview.spec.language import tr
@@ -290,7 +291,9 @@ def last_reading_contradicts(job: Job) -> LampDue | None:
 
 
 def doubtful(job: Job, name: str) -> bool:
-    """Whether a stage's own entries do not go together, or contradict those before."""
+    """Whether a stage's own entries contradict each other or those before, or an instrument was overdue."""
+    if overdue(job, name):
+        return True
     if name == "tooth_shift":
         return wanted_outside(job) or teeth_contradict(job) is not None or stale_lamp(job) is not None
     return name == "synchronising" and last_reading_contradicts(job) is not None

@@ -20,6 +20,7 @@ from magview.job.derived import (
     timing_difference_deg,
 )
 from magview.job.parts import SPEED, Sure, Uncertainty, title_in
+from magview.job.read_with import read_by
 from magview.job.requirements import earlier_rules
 from magview.job.sheet import STAGES, Job, stage_of, title_of
 from magview.job.words import CHANCE, FACTOR, digits_for, limits_words, shown
@@ -77,6 +78,8 @@ class ReadingRow:
     limits_shown: str
     judged_value: float | None = None
     """The value judged where it is not the reading itself: the disc's reading, its zero corrected."""
+    read_by: str = ""
+    """Names of the instruments that it was taken with."""
 
 
 def rows(job: Job) -> list[ReadingRow]:
@@ -108,7 +111,8 @@ def _of_stage(job: Job, name: str, judged: _Judged) -> Iterator[ReadingRow]:
     not_asked = {f for f, info in type(stage).model_fields.items() if is_check(info)} - set(checks(stage))
     for taken in (*_walk(stage, ""), *_derived(job, name)):
         if taken.value is not None or taken.field not in not_asked:
-            yield _row(name, taken, judged.get((name, taken.field)), rotation)
+            row = _row(name, taken, judged.get((name, taken.field)), rotation)
+            yield replace(row, read_by=read_by(job, name, taken.field))
 
 
 def rotation_of(job: Job) -> Rotation | None:

@@ -9,14 +9,21 @@ from __future__ import annotations
 import json
 from typing import Any, Literal
 
+from magview.job.instruments import InstrumentList
 from magview.job.sheet import Job
 from magview.spec.base import Model
 from magview.spec.engine import Engine, Installation
 from magview.spec.json_schema import schema_of
 from magview.spec.magneto import Magneto
 
-Kind = Literal["magneto", "engine", "installation", "job"]
-MODELS: dict[Kind, type[Model]] = {"magneto": Magneto, "engine": Engine, "installation": Installation, "job": Job}
+Kind = Literal["magneto", "engine", "installation", "job", "instruments"]
+MODELS: dict[Kind, type[Model]] = {
+    "magneto": Magneto,
+    "engine": Engine,
+    "installation": Installation,
+    "job": Job,
+    "instruments": InstrumentList,
+}
 
 
 def schema(kind: Kind) -> dict[str, Any]:

@@ -9,6 +9,7 @@ from pydantic import Field, model_validator
 
 from magview.job import checklists, parts, stages
 from magview.job.checklists import Stage
+from magview.job.instruments import OwnInstrument
 from magview.job.parts import Line
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Installation
@@ -117,6 +118,12 @@ class Job(Model):
     )
     ground_run: stages.GroundRun = Field(default_factory=stages.GroundRun.model_construct, title=marked("Ground run"))
     remarks: stages.Remarks = Field(default_factory=stages.Remarks.model_construct, title=marked("Remarks"))
+
+    instruments: Annotated[tuple[OwnInstrument, ...], Field(max_length=200)] = may_say(
+        marked("Instruments"),
+        marked("Instruments of one's own that readings were taken with, as they were then."),
+        (),
+    )
 
     signature: parts.Signature | None = Field(default=None, title=marked("Signature"))
     next_check: parts.NextCheck = Field(default_factory=parts.NextCheck.model_construct, title=marked("Next check"))

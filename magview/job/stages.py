@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from typing import Annotated, Literal, Self
+from typing import Annotated, Any, Literal, Self
 
 from pydantic import Field, model_validator
 
@@ -40,6 +40,10 @@ Stroke = Annotated[
     ),
 ]
 Run = Annotated[Literal["smooth", "rough"], Choices((("smooth", marked("smooth")), ("rough", marked("rough"))))]
+
+
+def _read_with() -> Any:
+    return may_say(marked("Read with"), marked("Blades, lamp, straightedge and disc that were used."), "")
 
 
 class DeadCentre(Stage):
@@ -88,9 +92,7 @@ class Setting(Stage):
     heel_wear_mm: SizeMm | None = may_say(
         marked("Wear of the heel"), marked("How much of the rubbing face has gone since new.")
     )
-    instruments: Line = may_say(
-        marked("Read with"), marked("Blades, lamp, straightedge and disc that were used."), ""
-    )
+    instruments: Line = _read_with()
 
 
 class BothFire(Stage):
@@ -106,6 +108,7 @@ class BothFire(Stage):
         marked("Finger at the timing cylinder there, its mark in the window"),
         marked("Whether the finger points to the timing cylinder as it fires."),
     )
+    instruments: Line = _read_with()
 
 
 class AsFound(BothFire, Setting):
@@ -134,6 +137,7 @@ class Contacts(Stage):
     spring_n: Annotated[Size, Quantity("N")] | None = may_say(
         marked("Spring, at the contacts"), marked("Pull that just parts the contacts.")
     )
+    instruments: Line = _read_with()
 
 
 class TrialRecord(Model):
@@ -207,6 +211,7 @@ class Lobes(Stage):
     lobes: tuple[LobeReading, ...] = Field(
         default=(), max_length=36, title=marked("Lobes"), description=marked("A row for each lobe, by firing order.")
     )
+    instruments: Line = _read_with()
 
 
 class Marks(Stage):
@@ -252,6 +257,7 @@ class ToothShift(Stage):
     result_btdc_deg: FiringDeg | None = may_say(
         marked("Fires, afterwards"), marked("Where it fires after the move, by lamp and disc.")
     )
+    instruments: Line = _read_with()
 
 
 class Synchronising(BothFire):
@@ -290,6 +296,7 @@ class GroundRun(Stage):
         marked("Stops firing with the switch off, at idle"),
         marked("Whether the engine stops firing for a moment with the switch off."),
     )
+    instruments: Line = _read_with()
 
 
 class Remarks(Stage):

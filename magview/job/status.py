@@ -19,6 +19,7 @@ from magview.job.derived import (
     teeth_contradict,
 )
 from magview.job.parts import FIRING, MOVED
+from magview.job.read_with import overdue
 from magview.job.requirements import earlier_rules, missing
 from magview.job.sheet import Job, stage_of, title_of
 from magview.job.words import limits_words, shown
@@ -128,7 +129,7 @@ def found_words(count: int) -> str:
 
 
 def doubts(job: Job, name: str) -> tuple[str, ...]:
-    """Contradictions within a stage's entries, a sentence each."""
+    """Contradictions within a stage's entries, and instruments that were overdue: a sentence each."""
     told = []
     if name == "tooth_shift" and judge.wanted_outside(job):
         low, high = judge.firing_limits_deg(job, job.tooth_shift.side) or (None, None)
@@ -169,7 +170,7 @@ def doubts(job: Job, name: str) -> tuple[str, ...]:
                 reads=shown(FIRING, both.reads_btdc_deg),
             )
         )
-    return tuple(told)
+    return (*told, *overdue(job, name))
 
 
 def _out_of_date(due: LampDue) -> str:

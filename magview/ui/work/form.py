@@ -277,7 +277,8 @@ class Form(QWidget):
         if row is not None and row.judged_value is not None:
             words = row.shown
         verdict = verdict_of(row)
-        text = " · ".join(t for t in (words, verdict) if t)
+        by = tr("by {instrument}", instrument=row.read_by) if row is not None and row.read_by else ""
+        text = " · ".join(t for t in (words, verdict, by) if t)
         bad = row is not None and row.verdict.bad
         good = row is not None and row.verdict.good
         self._say(entry, text, self.look.theme.bad if bad else self.look.theme.good if good else self.look.theme.text)

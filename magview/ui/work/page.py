@@ -5,10 +5,22 @@ from __future__ import annotations
 from functools import partial
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QFrame, QGridLayout, QGroupBox, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QGroupBox,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from magview.job.entries import HEAD_PARTS
 from magview.job.feeds import Feed, feeds_of
+from magview.job.instruments import SEPARATOR
+from magview.job.read_with import FIELD, last_used, names_in, with_instruments
 from magview.job.sheet import CAUTIONS, Job, title_of
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
@@ -108,10 +120,12 @@ class StagePage(Page):
     """One stage: what the bench has for it, and its entries."""
 
     feed_wanted = Signal(object)
+    instruments_wanted = Signal(str)
+    """Instruments are to be chosen for this stage."""
 
     def __init__(self, model: JobModel, stage: str, look: Look) -> None:
         super().__init__(part_title(stage))
-        self.stage = stage
+        self.model, self.stage = model, stage
         self.feeds = FeedBox(model, stage)
         self.feeds.wanted.connect(self.feed_wanted)
         self.form = Form(model, stage, look)
@@ -119,8 +133,40 @@ class StagePage(Page):
             self.column.addWidget(cautions_frame())
         if self.feeds.buttons:
             self.column.addWidget(self.feeds)
+        if FIELD in self.form.entries:
+            self.column.addWidget(self._build_read_with())
         self.column.addWidget(self.form)
         self.column.addStretch(1)
+
+    def _build_read_with(self) -> QWidget:
+        box = QWidget()
+        row = QHBoxLayout(box)
+        row.setContentsMargins(0, 0, 0, 0)
+        self.choose, self.again = QPushButton(tr("Read &with…")), QPushButton()
+        self.choose.setToolTip(tr("Choose from the instruments of your own"))
+        self.choose.clicked.connect(lambda: self.instruments_wanted.emit(self.stage))
+        self.again.clicked.connect(self._use_again)
+        for button in (self.choose, self.again):
+            button.setAutoDefault(False)
+            row.addWidget(button)
+        row.addStretch(1)
+        self.model.changed.connect(self._show_again)
+        self._show_again(self.model.job, self.model.job)
+        return box
+
+    def _show_again(self, job: Job, old: Job) -> None:
+        """Offer what the stage before was read with, while this one names nothing."""
+        names = SEPARATOR.join(instrument.name for instrument in last_used(job, self.stage))
+        self.again.setText(tr("As before: {instruments}", instruments=names.replace("&", "&&")))
+        self.again.setVisible(bool(names) and not names_in(job, self.stage))
+        for button in (self.choose, self.again):
+            button.setEnabled(self.model.writable)
+
+    def _use_again(self) -> None:
+        def again(job: Job) -> Job:
+            return with_instruments(job, self.stage, last_used(job, self.stage))
+
+        self.model.step(again, tr("{stage}: instruments", stage=part_title(self.stage)))
 
 
 class HeadPage(Page):

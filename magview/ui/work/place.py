@@ -9,6 +9,7 @@ from pathlib import Path
 from PySide6.QtWidgets import QMenu
 
 from magview.job.feeds import FEEDS, Feed, Source
+from magview.job.instruments import FILE
 from magview.job.library import job_path, shipped_jobs
 from magview.job.sheet import new_job
 from magview.job.store import JobStore
@@ -21,6 +22,7 @@ from magview.ui.kit.home_page import HomePage
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
 from magview.ui.kit.settings import keep, kept_texts
+from magview.ui.work.instruments import InstrumentsDialog, Shelf
 from magview.ui.work.sheet_page import JobPage
 
 _MAX_RECENT = 8
@@ -40,6 +42,7 @@ class WorkPlace(Place):
         """`folder`: each person's own place for what programs keep; without one nothing is kept there."""
         super().__init__(look)
         self._bench, self._source, self._folder = bench, source, folder
+        self._shelf = Shelf(None if folder is None else folder.parent / FILE)
 
     def build_home(self) -> Page:
         """Sheets to begin, open or look at, those under way, and those worked on lately."""
@@ -47,6 +50,7 @@ class WorkPlace(Place):
             (tr("&New job sheet…"), self.ask_new),
             (tr("&Open job sheet…"), self.ask_open),
             (tr("Look at the &shipped job sheet"), self.open_shipped),
+            (tr("&Instruments of your own…"), self.edit_instruments),
         )
         home = HomePage(self.look, tr("Work"), acts)
         home.list(tr("&Under way"), self.under_way, self.go_on_with)
@@ -108,8 +112,14 @@ class WorkPlace(Place):
         )
         return self._open(store, fixed=True)
 
+    def edit_instruments(self) -> InstrumentsDialog:
+        """Show the list of instruments that sheets choose from."""
+        dialog = InstrumentsDialog(self._shelf, self.look, parent=self.home.window())
+        dialog.open()
+        return dialog
+
     def _open(self, store: JobStore, fixed: bool = False) -> JobPage:
-        page = JobPage(store, self._bench, self._source, self.look, fixed)
+        page = JobPage(store, self._bench, self._source, self.look, fixed, self._shelf)
         page.new_wanted.connect(self.ask_new)
         page.open_wanted.connect(self.ask_open)
         page.path_wanted.connect(self.open_path)

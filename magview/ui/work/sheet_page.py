@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from magview.job.feeds import Feed, Source, noted
 from magview.job.history import Drift, identity
+from magview.job.read_with import last_used, names_in, with_instruments
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
 from magview.job.store import JobStore
@@ -37,6 +38,7 @@ from magview.ui.kit.strip import Foot
 from magview.ui.work.bars import Banner, Contents, Danger, StageBar
 from magview.ui.work.end_page import EndPage
 from magview.ui.work.history import HistoryPage
+from magview.ui.work.instruments import InstrumentsDialog, Shelf, used_last
 from magview.ui.work.menus import JobMenus
 from magview.ui.work.model import HEAD, JobModel, part_title
 from magview.ui.work.page import HeadPage, Page, StagePage
@@ -57,9 +59,18 @@ class JobPage(place.Page):
     looked_at = Signal(object)
     """This page is in front now."""
 
-    def __init__(self, store: JobStore, bench: BenchModel, source: Source, look: Look, fixed: bool = False) -> None:
-        """`fixed`: the sheet ships with the program and is only looked at."""
+    def __init__(
+        self,
+        store: JobStore,
+        bench: BenchModel,
+        source: Source,
+        look: Look,
+        fixed: bool = False,
+        shelf: Shelf | None = None,
+    ) -> None:
+        """`fixed`: the sheet ships with the program and is only looked at; `shelf`: instruments of one's own."""
         super().__init__(look)
+        self._shelf = shelf or Shelf(None)
         self._source = source
         self.model = JobModel(store, fixed, self)
         self.reports = Reports(self, self)
@@ -137,6 +148,8 @@ class JobPage(place.Page):
             return EndPage(self.model, self.look)
         made = HeadPage(self.model, self.look) if page == HEAD else StagePage(self.model, page, self.look)
         made.feed_wanted.connect(self.note)
+        if isinstance(made, StagePage):
+            made.instruments_wanted.connect(self.choose_instruments)
         return made
 
     # -------------------------------------------------------------- pages
@@ -239,6 +252,17 @@ class JobPage(place.Page):
         sentence = self.model.commit(lambda job: noted(job, feed, self._source), name)
         self.answer(sentence or tr("✓ Noted from the bench: {what}.", what=feed.words))
         return not sentence
+
+    def choose_instruments(self, stage: str) -> InstrumentsDialog:
+        """Ask which instruments a stage was read with; those of the stage, else those used last, are ticked."""
+        self.page.finish()
+        job = self.model.job
+        known = names_in(job, stage) or tuple(i.name for i in last_used(job, stage)) or tuple(used_last())
+        dialog = InstrumentsDialog(self._shelf, self.look, part_title(stage), known, self)
+        name = tr("{stage}: instruments", stage=part_title(stage))
+        dialog.chosen.connect(lambda found: self.model.step(lambda job: with_instruments(job, stage, found), name))
+        dialog.open()
+        return dialog
 
     def undo(self) -> None:
         """Go back one step, and say which."""
