@@ -295,6 +295,8 @@ def _drift(drift: Drift) -> Iterator[Block]:
     drawn = drift.figures()
     if drawn:
         yield Pictures(tuple(Picture(BREAKER_MM, svg, caption=caption) for svg, caption in drawn))
+    if drift.late_check:
+        yield Paragraph(f"⚠ {drift.late_check}", "warning")
     for sentence in drift.sentences:
         yield Paragraph(sentence)
 

@@ -45,6 +45,8 @@ class Drift:
     next_check_h: float | None
     """The earliest of: as entered, and where gap, opening or firing may leave its limits [magneto h]."""
     sentences: tuple[str, ...]
+    late_check: str = ""
+    """Sentence where the next check entered comes after the earliest hours at which a limit may be left."""
 
     @property
     def table(self) -> tuple[tuple[str, ...], tuple[tuple[str, ...], ...]]:
@@ -120,7 +122,49 @@ def drift_of(jobs: Sequence[Job], probability: float = 0.95) -> Drift:
     ordered = tuple(sorted(jobs, key=lambda j: (j.magneto.hours_h if j.magneto.hours_h is not None else -1.0, j.day)))
     lines = {name: line_of(ordered, reading, probability) for name, reading in READINGS.items()}
     when, sentences = _next_check(ordered, lines)
-    return Drift(ordered, lines["gap"], lines["opening"], lines["firing"], when, sentences)
+    late = _late_check(ordered, lines)
+    return Drift(ordered, lines["gap"], lines["opening"], lines["firing"], when, sentences, late)
+
+
+def _late_check(jobs: Sequence[Job], lines: Mapping[str, DriftLine | None]) -> str:
+    """Sentence where the next check entered is later than the forecast; a day counts by the pace of the sheets."""
+    if not jobs:
+        return ""
+    last, until = jobs[-1], []
+    for name, line in lines.items():
+        limits = READINGS[name].limits(last)
+        if line is not None and limits is not None:
+            until.append(line.safe_until_h(*limits))
+    safe = min((hours for hours in until if isfinite(hours)), default=None)
+    if safe is None:
+        return ""
+    if last.next_check.hours_h is not None and last.next_check.hours_h > safe:
+        return tr(
+            "The next check entered, at {entered} h, comes after {safe} h, from when a limit may be left: enter "
+            "{safe} h or sooner.",
+            entered=last.next_check.hours_h,
+            safe=safe,
+        )
+    then = _hours_on(jobs, last.next_check.day) if last.next_check.day else None
+    if then is not None and then > safe:
+        return tr(
+            "The next check entered, on {day}, comes at about {then} h at the pace of these sheets. From {safe} h on "
+            "a limit may be left: enter {safe} h, or an earlier day.",
+            day=last.next_check.day,
+            then=round(then),
+            safe=safe,
+        )
+    return ""
+
+
+def _hours_on(jobs: Sequence[Job], day: str) -> float | None:
+    """The magneto's hours on a day [h], at the pace from its first sheet to its last; None where none is known."""
+    known = [(date.fromisoformat(j.day), j.magneto.hours_h) for j in jobs if j.day and j.magneto.hours_h is not None]
+    if len(known) < 2 or known[-1][0] <= known[0][0]:
+        return None
+    (first, begun), (last, hours) = known[0], known[-1]
+    assert begun is not None and hours is not None
+    return hours + (hours - begun) * (date.fromisoformat(day) - last).days / (last - first).days
 
 
 _SCATTERS = marked(

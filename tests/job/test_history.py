@@ -215,3 +215,21 @@ def test_a_sheet_says_how_well_it_was_read_and_older_ones_say_nothing():
     assert half_width(job, READINGS["gap"]) == pytest.approx(0.0146, abs=1e-4)
     assert half_width(change_in(job, "reading_errors", gap_mm=0.005), READINGS["gap"]) == 0.005
     assert "reading_errors" not in dump_json(job)
+
+
+def test_a_next_check_after_the_forecast_is_flagged():
+    """0.01 mm in 100 h, read to 0.01 mm: the gap left at 0.24 reaches 0.20 after 400 h at the latest, at 700 h."""
+    jobs = [
+        of_magneto(hours, None if hours == 100 else 0.23, 0.24, day=day)
+        for hours, day in ((100.0, "2026-01-01"), (200.0, "2026-03-01"), (300.0, "2026-05-01"))
+    ]
+    forecast = drift_of(jobs)
+    assert forecast.late_check == "" and forecast.next_check_h < 700.0
+    late = change_in(jobs[-1], "next_check", hours_h=700.0)
+    assert "700 h" in drift_of([*jobs[:-1], late]).late_check
+    soon = change_in(jobs[-1], "next_check", hours_h=forecast.next_check_h - 1.0)
+    assert drift_of([*jobs[:-1], soon]).late_check == ""
+    # 200 h in 120 days: two years on there are some 1,200 h more.
+    by_day = change_in(jobs[-1], "next_check", day="2028-05-01")
+    assert "2028-05-01" in drift_of([*jobs[:-1], by_day]).late_check
+    assert drift_of([*jobs[:-1], change_in(jobs[-1], "next_check", day="2026-05-02")]).late_check == ""

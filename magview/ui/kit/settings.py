@@ -9,6 +9,9 @@ from PySide6.QtCore import QSettings
 _FIRST = "first-place"
 """Name of the setting that says where the program opens."""
 
+_LENGTHS = "lengths"
+"""Name of the setting that says in which unit lengths are shown."""
+
 
 def kept_text(name: str) -> str:
     """A text kept under a name; "" where there is none."""
@@ -32,6 +35,17 @@ def keep(name: str, value: str | Sequence[str]) -> None:
     else:
         settings.remove(name)
     settings.sync()
+
+
+def kept_inches() -> bool:
+    """Whether lengths were last shown in inches."""
+    return kept_text(_LENGTHS) == "in"
+
+
+def keep_inches(inches: bool) -> None:
+    """Show lengths so from the next start, too."""
+    if inches != kept_inches():
+        keep(_LENGTHS, "in" if inches else "")
 
 
 def start_put_away() -> bool:

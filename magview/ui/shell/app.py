@@ -19,7 +19,7 @@ from magview.spec.language import tr
 from magview.spec.library import first_shipped, resources
 from magview.spec.magneto import Magneto
 from magview.ui.kit.crash_reports import Mishaps, note
-from magview.ui.kit.settings import start_put_away
+from magview.ui.kit.settings import keep_inches, kept_inches, start_put_away
 from magview.ui.kit.translation import speak
 from magview.ui.shell.window import MainWindow
 from magview.upkeep import places
@@ -86,6 +86,9 @@ def _run(
         return BenchModel(found or laid_out(item or first_shipped()))
 
     window = MainWindow(model, autosave=autosave, first=first)
+    look = window.look
+    look.inches = kept_inches()
+    look.changed.connect(lambda: keep_inches(look.inches))
     mishaps.tell = _teller(window)
     held = [window]
 

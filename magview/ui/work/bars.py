@@ -199,8 +199,8 @@ class StageBar(QFrame):
             bold=True,
         )
 
-    def say_done(self, job: Job, stage: str) -> None:
-        """A stage was marked as done, and what stands against it."""
+    def say_done(self, job: Job, stage: str, who: str = "") -> None:
+        """A stage was marked as done, and what stands against it; `who`: by whom, taken from the stage before."""
         against, title = status.done_words(job, stage), part_title(stage)
         if not status.is_well(job, stage):
             self.say(tr("✗ {stage} is marked as done, with {what}.", stage=title, what=against))
@@ -208,6 +208,8 @@ class StageBar(QFrame):
             self.say(tr("✓ Done: {stage}; {what}.", stage=title, what=against), qualified=True)
         else:
             self.say(tr("✓ Done: {stage}.", stage=title))
+        if who:
+            self.say(tr("{said} Done by {who}, as before.", said=self.said.text(), who=who), self._qualified)
 
     def _look_changed(self) -> None:
         self.say(self.said.text(), self._qualified)

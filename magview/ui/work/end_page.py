@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QGridLayout, QGroupBox, QLabel, QPushButton, QVBox
 from magview.forms.entry import Kind
 from magview.job import judge
 from magview.job.entries import entries_in
+from magview.job.offered import KIND
 from magview.job.parts import Signature
 from magview.job.readings import unjudged_words
 from magview.job.sheet import Job, change, signature_holds, title_of
@@ -20,6 +21,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.style import tint
 from magview.ui.work.form import Form
 from magview.ui.work.model import JobModel, plain
+from magview.ui.work.offered import Offer
 from magview.ui.work.page import Page
 
 
@@ -55,7 +57,12 @@ class EndPage(Page):
         self.unjudged.setAccessibleName(tr("Not judged"))
         self.column.addWidget(self.unjudged)
         box = QGroupBox(tr(title_of("next_check")))
-        QVBoxLayout(box).addWidget(Form(model, "next_check", look))
+        column = QVBoxLayout(box)
+        column.addWidget(Form(model, "next_check", look))
+        self.late = QLabel()
+        self.late.setWordWrap(True)
+        self.late.hide()
+        column.addWidget(self.late)
         self.column.addWidget(box)
         self.column.addWidget(self._build_signature())
         self.column.addStretch(1)
@@ -75,6 +82,8 @@ class EndPage(Page):
             day = DayEdit() if entry.kind is Kind.DAY else None
             line = self.edits[entry.name] = day.line if day is not None else LineEdit()
             line.setMinimumWidth(30 * letter)
+            if entry.name in KIND:
+                Offer(line, entry.name, lambda: self.model.job)
             label.setBuddy(line)
             line.setAccessibleName(entry.label)
             if day is not None:
@@ -98,6 +107,12 @@ class EndPage(Page):
             label.setWordWrap(True)
             grid.addWidget(label, row, 0, 1, 3)
         return box
+
+    def show_late(self, sentence: str) -> None:
+        """Say that the next check entered comes after what earlier sheets foretell; nothing where it does not."""
+        self.late.setText(f"⚠ {sentence}" if sentence else "")
+        self.late.setVisible(bool(sentence))
+        tint(self.late, self.look.theme.bad, bold=True)
 
     def _day(self, day: str) -> None:
         line = self.edits["day"]

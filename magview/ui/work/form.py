@@ -14,6 +14,7 @@ from magview.forms.entry import NUMERIC, Entry, Kind, Value
 from magview.forms.typed import outside, read, rounded, unit_words
 from magview.job import status
 from magview.job.entries import beside, entries_in
+from magview.job.offered import KIND
 from magview.job.parts import Sure, Uncertainty
 from magview.job.readings import Judged, ReadingRow, rows
 from magview.job.sheet import STAGES, Job
@@ -25,6 +26,7 @@ from magview.ui.kit.look import Look
 from magview.ui.kit.rows_edit import RowsEdit, RowWords
 from magview.ui.kit.style import tint
 from magview.ui.work.model import JobModel, part_of, plain
+from magview.ui.work.offered import Offer
 
 _LABEL = 38
 """Width of a label before it takes a second line [average letters]."""
@@ -144,6 +146,8 @@ class Form(QWidget):
                 line.setPlaceholderText(tr("not read") if self.part != "limits" else tr("none given"))
             elif line is edit:
                 line.letters = _WIDE
+            if entry.name in KIND:
+                Offer(line, entry.name, lambda: self.model.job)
             line.typing.connect(partial(self._typing, entry))
             line.wrong.connect(partial(self._wrong, entry))
         line.entered.connect(partial(self._entered, entry))

@@ -170,8 +170,9 @@ class HistoryPage(Page):
 
     def _show(self) -> None:
         drift = drift_of([*(f.job for f in self.found), self.model.job])
-        self.reminder.setText(f"⚠ {due}" if (due := self.due()) else "")
-        self.reminder.setVisible(bool(due))
+        urgent = [sentence for sentence in (self.due(), drift.late_check) if sentence]
+        self.reminder.setText("\n".join(f"⚠ {sentence}" for sentence in urgent))
+        self.reminder.setVisible(bool(urgent))
         self.told.setText("\n".join(drift.sentences))
         self.told.setVisible(bool(drift.sentences))
         head, lines = drift.table

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -10,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 
 from magview.forms.draft import labelled
 from magview.job import judge
+from magview.job.offered import as_before
 from magview.job.readings import ReadingRow, rows
 from magview.job.sheet import Job, change, change_in, open_again, title_of
 from magview.job.store import JobStore
@@ -38,6 +40,13 @@ def part_title(part: str) -> str:
 def plain(error: SpecError) -> str:
     """A refusal with fields named by their labels, and no name of a file where there is none yet."""
     return labelled(Job, str(error).removeprefix("this sheet: "))
+
+
+def _done(job: Job, stage: str) -> Job:
+    """The sheet with a stage done; where it does not say by whom, by whoever did the one before."""
+    who = as_before(job, stage)
+    done = judge.finish(job, stage)
+    return change_in(done, stage, by=who) if who else done
 
 
 class JobModel(QObject):
@@ -136,7 +145,7 @@ class JobModel(QObject):
         if pending:
             self.refused.emit(tr(NOT_TAKEN, what=", ".join(pending)))
             return False
-        return self.step(lambda job: judge.finish(job, stage), tr("{stage}: done", stage=part_title(stage)))
+        return self.step(partial(_done, stage=stage), tr("{stage}: done", stage=part_title(stage)))
 
     def skip(self, stage: str, reason: str) -> bool:
         """Skip a stage for a reason."""

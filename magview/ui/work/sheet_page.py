@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 
 from magview.job.feeds import Feed, Source, noted
 from magview.job.history import Drift, identity
+from magview.job.offered import as_before
 from magview.job.read_with import last_used, names_in, with_instruments
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
@@ -192,6 +193,8 @@ class JobPage(place.Page):
             self.saved.setText(tr("✓ Saved in {file}", file=store.path.name))
         if old is not None and job != old:
             self._righted()
+        if old is None or job.next_check != old.next_check:
+            self._show_late()
         if identity(job) != self._identity:
             self._identity = identity(job)
             if self._identity is not None:
@@ -199,9 +202,15 @@ class JobPage(place.Page):
 
     def _history_read(self) -> None:
         self.contents.tell(HISTORY, tr("{count} found", count=len(self.history.found)))
+        self._show_late()
         due = self.history.due()
         if due and not self.history.isVisible():
             self.answer(due)
+
+    def _show_late(self) -> None:
+        end, drift = self._pages[END], self.history.drift
+        assert isinstance(end, EndPage)
+        end.show_late(drift.late_check if drift is not None else "")
 
     def answer(self, sentence: str) -> None:
         """Put one sentence under the page, where it stays until something else is done."""
@@ -282,10 +291,11 @@ class JobPage(place.Page):
     def finish_stage(self) -> None:
         """Mark the stage in front as done, and go on to the next page; or say what is missing."""
         self.page.finish()
+        who = as_before(self.model.job, self.page_name) if self.page_name in STAGES else ""
         if self.page_name in STAGES and self.model.finish(self.page_name):
             done = self.page_name
             self._go_on()
-            self.bar.say_done(self.model.job, done)
+            self.bar.say_done(self.model.job, done, who)
 
     def _go_on(self) -> None:
         """The next page, and the keyboard on its first entry, where the work goes on."""
