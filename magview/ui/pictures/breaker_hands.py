@@ -4,12 +4,11 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF
-
 from magview.bench import actions as do
 from magview.bench.state import BenchState
 from magview.drawing.scene import Value
 from magview.spec.language import marked
+from magview.ui.pictures.about_axis import AboutAxis
 
 HANDS = {"rotor": marked("rotor"), "plate": marked("backplate"), "screw": marked("contact screw")}
 """Parts that can be taken in hand, with their names."""
@@ -26,9 +25,6 @@ LENS_FACTOR = 10.0
 STEPS = {"rotor": 1.0, "plate": 0.25, "screw": 1.0}
 """Arrow-key and wheel steps [deg]; finer with Shift, coarser with Alt."""
 
-CALM_PX = {"rotor": 20.0, "plate": 20.0, "screw": 40.0}
-"""Within so many pixels of a part's axis a drag turns it less than the pointer goes round."""
-
 STILL_PX = 4.0
 """A pointer that moves less between press and release has pointed, not dragged."""
 
@@ -41,19 +37,24 @@ class Drag:
     """A part held by the pointer."""
 
     hand: str
-    centre: QPointF
-    last_bearing: float
-    last_radius: float
-    """Distance of the pointer from the axis [px]."""
+    round: AboutAxis
     value: float
     """Angle of the dragged part without its stops [deg]; the pointer may run past them and back."""
     per_bearing: float
     gesture: int
+    at_stop: bool = False
+    """Whether it was said that the part is at its stop."""
 
 
 def value_of(state: BenchState, hand: str) -> float:
     """Return where a part stands [deg]."""
     return {"rotor": state.rotor_deg, "plate": state.backplate_deg, "screw": state.screw_deg}[hand]
+
+
+def range_of(state: BenchState, hand: str) -> tuple[float, float] | None:
+    """Return the stops of a part [deg]; None for one that turns freely."""
+    magneto = state.magneto
+    return {"plate": magneto.backplate.range_deg, "screw": magneto.contact_screw.range_deg}.get(hand)
 
 
 def turning(hand: str, value: float) -> do.Action:

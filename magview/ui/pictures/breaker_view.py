@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import math
-
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QCursor, QHelpEvent, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QToolTip, QWidget
@@ -14,8 +12,8 @@ from magview.drawing.scene import Hand, hand_at
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.pictures.about_axis import AboutAxis
 from magview.ui.pictures.breaker_hands import (
-    CALM_PX,
     HANDS,
     HANDS_OF_VALUES,
     LENS_FACTOR,
@@ -23,11 +21,12 @@ from magview.ui.pictures.breaker_hands import (
     STEPS,
     STILL_PX,
     Drag,
+    range_of,
     turning,
     value_of,
 )
 from magview.ui.pictures.breaker_picture import BreakerPicture
-from magview.ui.pictures.picture_view import bearing_about, step_factor
+from magview.ui.pictures.picture_view import step_factor
 
 
 class BreakerView(BreakerPicture):
@@ -108,15 +107,9 @@ class BreakerView(BreakerPicture):
             if not event.buttons():
                 self._hover(event.position())
             return
-        bearing = bearing_about(drag.centre, self._scene_point(event.position()))
-        moved = (bearing - drag.last_bearing + 180.0) % 360.0 - 180.0
-        drag.last_bearing = bearing
-        # Near the axis a pixel would be a wild turn: there the hand is slower than the pointer.
-        radius = self._radius(drag.centre, event.position())
-        near = min(radius, drag.last_radius) / CALM_PX[drag.hand]
-        drag.last_radius = radius
+        moved = drag.round.moved(self._scene_point(event.position()), self.viewportTransform().m22())
         finer = 1.0 if self._lens is None else LENS_FACTOR
-        drag.value += moved * drag.per_bearing * min(1.0, near) / finer
+        drag.value += moved * drag.per_bearing / finer
         self._turn_to(drag, free=bool(event.modifiers() & Qt.KeyboardModifier.AltModifier))
 
     def _turn_to(self, drag: Drag, free: bool) -> None:
@@ -125,8 +118,18 @@ class BreakerView(BreakerPicture):
             caught = nearest_event(self._model.state, value, SNAP_DEG)
             if caught is not None:
                 value, self._snapped = caught
-        self._model.send(turning(drag.hand, value), drag.gesture)
+        if self._model.send(turning(drag.hand, value), drag.gesture):
+            self._tell_stop(drag)
         self.viewport().update()
+
+    def _tell_stop(self, drag: Drag) -> None:
+        """Say once that a part which no longer follows the hand is at its stop."""
+        stops = range_of(self._model.state, drag.hand)
+        beyond = stops is not None and not stops[0] <= drag.value <= stops[1]
+        if beyond and not drag.at_stop:
+            part = tr(HANDS[drag.hand])
+            self._model.refused.emit(tr("the {part} is at its stop: bring the hand back to turn it back", part=part))
+        drag.at_stop = beyond
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go; a rotor that is not held is now the magnet's."""
@@ -223,10 +226,6 @@ class BreakerView(BreakerPicture):
 
     def _start_drag(self, held: Hand, position: QPointF) -> Drag:
         centre, hand = QPointF(held.centre[0], -held.centre[1]), HANDS_OF_VALUES[held.value]
-        bearing, radius = bearing_about(centre, self._scene_point(position)), self._radius(centre, position)
+        about = AboutAxis(centre, self._scene_point(position), self.viewportTransform().m22())
         value = value_of(self._model.state, hand)
-        return Drag(hand, centre, bearing, radius, value, held.per_bearing, self._model.gesture())
-
-    def _radius(self, centre: QPointF, position: QPointF) -> float:
-        out = self.viewportTransform().map(centre) - position
-        return math.hypot(out.x(), out.y())
+        return Drag(hand, about, value, held.per_bearing, self._model.gesture())

@@ -25,7 +25,8 @@ from magview.spec.language import marked, tr, unbroken
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.turns import Follower
-from magview.ui.pictures.picture_view import PictureView, bearing_about, step_factor
+from magview.ui.pictures.about_axis import AboutAxis, bearing_about
+from magview.ui.pictures.picture_view import PictureView, step_factor
 from magview.ui.pictures.scene import PictureScene
 
 _ON_STROKE = {
@@ -44,7 +45,7 @@ _STROKES = {
 
 @dataclass
 class _Drag:
-    last_bearing: float
+    round: AboutAxis
     crank: float
     gesture: int
 
@@ -294,7 +295,7 @@ class CrankView(PictureView):
         super().mousePressEvent(event)
         shape = self._picture.shape_at(self._scene_point(event.position()))
         if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group in ("disc", "web"):
-            self._drag = _Drag(self._bearing(event), crank_deg(self._model.state), self._model.gesture())
+            self._drag = _Drag(self._about(event), crank_deg(self._model.state), self._model.gesture())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -303,9 +304,7 @@ class CrankView(PictureView):
         engaged = self._model.state.engaged
         if self._drag is None or engaged is None:
             return
-        bearing = self._bearing(event)
-        moved = (bearing - self._drag.last_bearing + 180.0) % 360.0 - 180.0
-        self._drag.last_bearing = bearing
+        moved = self._drag.round.moved(self._scene_point(event.position()), self.pixels_per_mm())
         self._drag.crank += moved * engine_sense(engaged.installation.engine)
         self._model.send(do.TurnCrank(self._drag.crank), self._drag.gesture)
 
@@ -330,5 +329,5 @@ class CrankView(PictureView):
         """Turn the crank by degrees."""
         self._model.turn_crank(steps)
 
-    def _bearing(self, event: QMouseEvent) -> float:
-        return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))
+    def _about(self, event: QMouseEvent) -> AboutAxis:
+        return AboutAxis(QPointF(0.0, 0.0), self._scene_point(event.position()), self.pixels_per_mm())

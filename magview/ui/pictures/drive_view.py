@@ -18,9 +18,10 @@ from magview.bench.words import drive_end_sense
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
+from magview.ui.pictures.about_axis import AboutAxis
 from magview.ui.pictures.breaker_hands import LENS_FACTOR
 from magview.ui.pictures.coupling_picture import CouplingPicture
-from magview.ui.pictures.picture_view import bearing_about, step_factor
+from magview.ui.pictures.picture_view import step_factor
 
 _FACES = marked("Both faces of the disc: drive flange outside, magneto flange inside.")
 
@@ -30,7 +31,7 @@ _PARTS = {"flange": marked("drive flange"), "disc": marked("disc"), "hub": marke
 @dataclass
 class _Drag:
     group: str
-    last_bearing: float
+    round: AboutAxis
     turned: float
     """Angle that the pointer has gone round since the press [bearing deg]."""
     start: tuple[int, int]
@@ -57,7 +58,7 @@ class DriveView(CouplingPicture):
         at = engaged.mounting
         self._drag = _Drag(
             shape.group,
-            self._bearing(event),
+            AboutAxis(QPointF(0.0, 0.0), self._scene_point(event.position()), self.pixels_per_mm()),
             0.0,
             (at.magneto_teeth, at.disc_teeth),
             crank_deg(self._model.state),
@@ -74,10 +75,8 @@ class DriveView(CouplingPicture):
         if drag is None or engaged is None:
             self._hover(event.position())
             return
-        bearing = self._bearing(event)
         finer = 1.0 if self._lens is None else LENS_FACTOR
-        drag.turned += ((bearing - drag.last_bearing + 180.0) % 360.0 - 180.0) / finer
-        drag.last_bearing = bearing
+        drag.turned += drag.round.moved(self._scene_point(event.position()), self.pixels_per_mm()) / finer
         turned = drag.turned * drive_end_sense(state.magneto)
         coupling, (i, j) = engaged.installation.disc, drag.start
         if drag.group == "flange":
@@ -154,6 +153,3 @@ class DriveView(CouplingPicture):
     def turn(self, steps: float) -> None:
         """Turn the crank by degrees."""
         self._model.turn_crank(steps)
-
-    def _bearing(self, event: QMouseEvent) -> float:
-        return bearing_about(QPointF(0.0, 0.0), self._scene_point(event.position()))

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Callable
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
@@ -29,11 +28,6 @@ from magview.ui.kit.pictured import Pictured
 from magview.ui.kit.turns import Follower
 from magview.ui.pictures.ghost import Ghost
 from magview.ui.pictures.scene import PictureScene
-
-
-def bearing_about(centre: QPointF, point: QPointF) -> float:
-    """Bearing of a scene point about another [deg clockwise from the top]."""
-    return math.degrees(math.atan2(point.x() - centre.x(), centre.y() - point.y()))
 
 
 def step_factor(modifiers: Qt.KeyboardModifier) -> float:
