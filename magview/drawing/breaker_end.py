@@ -73,6 +73,8 @@ class BreakerEnd:
     origins: dict[str, Point]
     anchors: dict[str, tuple[str, Point]]
     """Points of the parts' names: part → (group, point [mm])."""
+    screws: tuple[tuple[str, str, Point], ...]
+    """Screws that a screwdriver turns: name, group, middle [mm]."""
     rim_mm: float
     """Radius of the housing's rim."""
     extent_mm: float
@@ -265,6 +267,10 @@ class BreakerLayout:
             shapes=tuple(shapes),
             origins={group: (0.0, 0.0) for group in PARENTS} | {"arm": pivot, "stop": pivot, "screw": screw},
             anchors=self.anchors(),
+            screws=(
+                ("lock screw", *self.anchors()["lock screw"]),
+                *(("clamp screw", "case", polar_point(self.slot_radius, self.turned(b))) for b in CLAMPS_DEG),
+            ),
             rim_mm=self.rim_outer,
             extent_mm=1.32 * self.rim_outer,
             plain=self.arms.plain,

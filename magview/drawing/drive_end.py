@@ -14,6 +14,7 @@ import numpy as np
 
 from magview.bench.state import BenchState, Engaged, Mounting, crank_deg
 from magview.bench.words import drive_end_sense
+from magview.drawing.scene import LEAST_TARGET_PX
 from magview.drawing.shapes import Array, Shape, circle, polar
 from magview.spec.engine import Coupling
 
@@ -47,6 +48,20 @@ class DrivePose:
     def turns_deg(self) -> dict[str, float]:
         """The bearings by the drawing's groups [deg clockwise from the top]."""
         return {"flange": self.flange, "disc": self.disc, "hub": self.hub}
+
+
+def ring_at(radius_mm: float, pixels_per_mm: float, shown: str) -> str:
+    """The ring of a toothed coupling that a hand at a radius takes: none is narrower than a finger's target.
+
+    `shown`: the group drawn there; "" outside the coupling. Returns the group, or "" beyond the reach of all.
+    """
+    half = LEAST_TARGET_PX / 2 / pixels_per_mm
+    middle = (DISC_IN_MM + DISC_OUT_MM) / 2
+    if abs(radius_mm - middle) <= half:
+        return "disc"
+    if not shown and radius_mm > DRIVE_MM:
+        return "flange" if radius_mm <= max(DRIVE_MM, middle + 3.0 * half) else ""
+    return shown
 
 
 def drive_pose(state: BenchState, engaged: Engaged, mounting: Mounting | None = None) -> DrivePose:

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+import math
+
 from PySide6.QtCore import QEvent, QPointF, Qt, Signal
 from PySide6.QtGui import QCursor, QHelpEvent, QKeyEvent, QMouseEvent
 from PySide6.QtWidgets import QToolTip, QWidget
 
 from magview.bench import actions as do
 from magview.bench.events import nearest_event
-from magview.drawing.scene import Hand, hand_at
+from magview.drawing.scene import LEAST_TARGET_PX, Hand, hand_at
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
@@ -195,11 +197,36 @@ class BreakerView(BreakerPicture):
             self.pointed.emit(part)
 
     def viewportEvent(self, event: QEvent) -> bool:
-        """Name what can be taken hold of where the pointer rests on it."""
-        if isinstance(event, QHelpEvent) and (hand := self._hand_at(QPointF(event.pos()))) is not None:
-            QToolTip.showText(event.globalPos(), tr(HANDS[HANDS_OF_VALUES[hand.value]]), self.viewport())
+        """Name what is under the pointer where it rests: a screw, the straightedge, or what can be taken hold of."""
+        if isinstance(event, QHelpEvent) and (name := self.name_at(QPointF(event.pos()))):
+            QToolTip.showText(event.globalPos(), name, self.viewport())
             return True
         return super().viewportEvent(event)
+
+    def name_at(self, position: QPointF) -> str:
+        """Return the name of what is under a point [px], small things as broad as a finger; "" for none."""
+        if part := self._small_at(position):
+            return tr(part)
+        hand = self._hand_at(position)
+        return tr(HANDS[HANDS_OF_VALUES[hand.value]]) if hand is not None else ""
+
+    def _small_at(self, position: QPointF) -> str:
+        """The nearest screw that only a screwdriver turns, or the straightedge; "" for none."""
+        hand, reach = self._hand_at(position), LEAST_TARGET_PX / 2
+        if hand is not None and hand.part == "contact screw":
+            reach = min(reach, self._away(position, QPointF(hand.centre[0], -hand.centre[1])))
+        for part, group, at in self.drawing.screws:
+            if self._away(position, self._picture.to_scene(group, at)) <= reach:
+                return part
+        if hand is not None and hand.part in ("contact screw", "cam"):
+            return ""  # these are turned by hand, and come first
+        within = LEAST_TARGET_PX / 2 / self.pixels_per_mm()
+        return self._picture.line_at(self._scene_point(position), "straightedge", within)
+
+    def _away(self, position: QPointF, place: QPointF) -> float:
+        """Distance of a point [px] from a place in the scene."""
+        out = position - self.viewportTransform().map(place)
+        return math.hypot(out.x(), out.y())
 
     def leaveEvent(self, event: QEvent) -> None:
         """Nothing is pointed at any more."""

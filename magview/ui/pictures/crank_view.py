@@ -5,16 +5,17 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
 from PySide6.QtGui import (
     QColor,
     QFont,
+    QHelpEvent,
     QKeyEvent,
     QMouseEvent,
     QPainter,
     QPen,
 )
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QToolTip, QWidget
 
 from magview.bench import actions as do
 from magview.bench.lamp_words import play_words
@@ -64,6 +65,7 @@ class CrankView(PictureView):
         self._drag: _Drag | None = None
         self._fitted: tuple[tuple[object, ...], str] | None = None
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.setMouseTracking(True)
         self.setMinimumSize(190, 120)
         self.setAccessibleName(tr("Crank, timing disc and piston of No. 1"))
         self.show_state(model.state)
@@ -293,8 +295,7 @@ class CrankView(PictureView):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Take hold of the crank or its disc."""
         super().mousePressEvent(event)
-        shape = self._picture.shape_at(self._scene_point(event.position()))
-        if event.button() == Qt.MouseButton.LeftButton and shape is not None and shape.group in ("disc", "web"):
+        if event.button() == Qt.MouseButton.LeftButton and self._held_at(event.position()):
             self._drag = _Drag(self._about(event), crank_deg(self._model.state), self._model.gesture())
             self.viewport().setCursor(Qt.CursorShape.ClosedHandCursor)
 
@@ -303,10 +304,27 @@ class CrankView(PictureView):
         super().mouseMoveEvent(event)
         engaged = self._model.state.engaged
         if self._drag is None or engaged is None:
+            if not event.buttons():
+                held = self._held_at(event.position())
+                self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if held else Qt.CursorShape.ArrowCursor)
             return
         moved = self._drag.round.moved(self._scene_point(event.position()), self.pixels_per_mm())
         self._drag.crank += moved * engine_sense(engaged.installation.engine)
         self._model.send(do.TurnCrank(self._drag.crank), self._drag.gesture)
+
+    def _held_at(self, position: QPointF) -> str:
+        """Name of what a hand takes at a point [px], as a file has it: crank or timing disc; "" for none."""
+        shape = self._picture.shape_at(self._scene_point(position))
+        return shape.part if shape is not None and shape.group in ("disc", "web") else ""
+
+    def viewportEvent(self, event: QEvent) -> bool:
+        """Name what is under the pointer where it rests on a part."""
+        if isinstance(event, QHelpEvent):
+            shape = self._picture.shape_at(self._scene_point(QPointF(event.pos())))
+            if shape is not None and shape.part:
+                QToolTip.showText(event.globalPos(), tr(shape.part), self.viewport())
+                return True
+        return super().viewportEvent(event)
 
     def mouseReleaseEvent(self, event: QMouseEvent) -> None:
         """Let go."""

@@ -5,6 +5,7 @@ It is seen from the magneto's drive end or as one stands at the engine; a wide p
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QPointF, Qt
@@ -15,6 +16,7 @@ from magview.bench import actions as do
 from magview.bench.state import crank_deg
 from magview.bench.tooth_steps import tooth_of_disc_words, tooth_of_flange_words
 from magview.bench.words import drive_end_sense
+from magview.drawing.drive_end import ring_at
 from magview.spec.language import marked, tr
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
@@ -52,12 +54,12 @@ class DriveView(CouplingPicture):
         if event.button() == Qt.MouseButton.MiddleButton and self.zoom == 1.0:
             self.hold_lens(event.position())
         engaged = self._model.state.engaged
-        shape = self._picture.shape_at(self._scene_point(event.position()))
-        if event.button() != Qt.MouseButton.LeftButton or engaged is None or shape is None:
+        group = self._group_at(event.position())
+        if event.button() != Qt.MouseButton.LeftButton or engaged is None or not group:
             return
         at = engaged.mounting
         self._drag = _Drag(
-            shape.group,
+            group,
             AboutAxis(QPointF(0.0, 0.0), self._scene_point(event.position()), self.pixels_per_mm()),
             0.0,
             (at.magneto_teeth, at.disc_teeth),
@@ -88,10 +90,21 @@ class DriveView(CouplingPicture):
 
     def _hover(self, at: QPointF) -> None:
         """Light up and name what can be taken hold of."""
-        shape = self._picture.shape_at(self._scene_point(at)) if self._model.state.engaged is not None else None
-        self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if shape else Qt.CursorShape.ArrowCursor)
-        self.viewport().setToolTip(self._tip(shape.group) if shape else tr(_FACES))
-        self._light_up(_PARTS[shape.group] if shape else "")
+        group = self._group_at(at)
+        self.viewport().setCursor(Qt.CursorShape.OpenHandCursor if group else Qt.CursorShape.ArrowCursor)
+        self.viewport().setToolTip(self._tip(group) if group else tr(_FACES))
+        self._light_up(_PARTS[group] if group else "")
+
+    def _group_at(self, position: QPointF) -> str:
+        """The group that a hand takes at a point [px]; "" for none."""
+        engaged, at = self._model.state.engaged, self._scene_point(position)
+        if engaged is None:
+            return ""
+        shape = self._picture.shape_at(at)
+        shown = shape.group if shape is not None else ""
+        if not engaged.installation.toothed:
+            return shown
+        return ring_at(math.hypot(at.x(), at.y()), self.pixels_per_mm(), shown)
 
     def _tip(self, part: str) -> str:
         """The part, and what a tooth of it is worth: degrees of the coupling, which the tooth counts say anyway."""

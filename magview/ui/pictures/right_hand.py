@@ -5,6 +5,7 @@ It joins a tray to a picture. Who owns both says where things can go (`Source`) 
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from functools import partial
 from typing import Protocol
@@ -25,6 +26,9 @@ _RING_PX = 34
 """Size of the lit place at a part."""
 
 _STEP_EM = 2.1
+
+_NEAR_CAM = 0.6
+"""Share of the rim's radius within which a straightedge let go of is meant for the step."""
 
 
 class Source(Protocol):
@@ -245,10 +249,32 @@ class RightHandOverPicture(QObject):
             self._put(over.spot.name)
         elif self.tray.over(at) or not self.spots:
             self.put_away()
+        else:
+            self._refuse_place()
+
+    def _refuse_place(self) -> None:
+        """Say where what was let go of belongs; it stays in hand."""
+        assert self.hand.thing is not None
+        places = ", ".join(tr("“{place}”", place=spot.spot.words) for spot in self.spots)
+        with self.model.asked_by(self.spots[0]):
+            self.model.refused.emit(
+                tr(
+                    "{thing} does not go there: let go at a lit place, {places}",
+                    thing=tr(NAMES[self.hand.thing]), places=places,
+                )
+            )  # fmt: skip
 
     def _spot_at(self, at: QPointF) -> SpotButton | None:
         near = [s for s in self.spots if s.rect().adjusted(-6, -6, 6, 6).contains(s.mapFromGlobal(at).toPoint())]
-        return near[0] if near else None
+        return near[0] if near else self._spot_across(at)
+
+    def _spot_across(self, at: QPointF) -> SpotButton | None:
+        """The step's place for a straightedge let go of near the cam: it lies from the middle out to the rim."""
+        if self.hand.thing is not Thing.STRAIGHTEDGE or not self.spots:
+            return None
+        out = self.view.viewport().mapFromGlobal(at) - self.view.pixel(0.0, 0.0)
+        near = _NEAR_CAM * self.view.drawing.rim_mm * self.view.pixels_per_mm()
+        return self.spots[0] if math.hypot(out.x(), out.y()) <= near else None
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Keys at a lit place: other places, other blades, putting it back. A picture of another size moves them."""

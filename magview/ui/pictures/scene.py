@@ -257,5 +257,15 @@ class PictureScene(QGraphicsScene):
         shape_there = self.shape_at(position)
         return shape_there.part if shape_there is not None else ""
 
+    def line_at(self, position: QPointF, part: str, reach: float) -> str:
+        """A part drawn as a line, where it is shown and within reach [mm] of a scene position; else ""."""
+        stroker = QPainterPathStroker()
+        stroker.setWidth(2 * reach)
+        for item, shape in self._items:
+            there = shape.part == part and item.isVisible()
+            if there and stroker.createStroke(item.path()).contains(item.mapFromScene(position)):
+                return part
+        return ""
+
     def _depth(self, shape: Shape) -> int:
         return list(self._parents).index(shape.group)

@@ -85,14 +85,9 @@ def test_the_jumper_and_the_screws_are_steps_that_can_be_undone(open_window):
     assert not window.model.state.lead.jumper and not window.model.state.clamps_tight
 
 
-def test_the_straightedge_is_taken_away_and_dragged_back(open_window):
-    window = open_window("seven-radial")
-    tools = at_the_picture(window)
-    card = tools.tray.things[Thing.STRAIGHTEDGE]
-    QTest.mouseClick(card, Qt.MouseButton.LeftButton)
-    assert "straightedge" in window.breaker.scene_of_parts.hidden
+def drag_to(card, goal: QPointF) -> None:
+    """Drag a thing from the tray to a point of the screen, and let go there."""
     middle = QPointF(card.rect().center())
-    goal = window.breaker.viewport().mapToGlobal(window.breaker.place_of("step"))
     steps = (
         (QEvent.Type.MouseButtonPress, card.mapToGlobal(middle)),
         (QEvent.Type.MouseMove, card.mapToGlobal(middle) + QPointF(30.0, 0.0)),
@@ -105,8 +100,42 @@ def test_the_straightedge_is_taken_away_and_dragged_back(open_window):
         held = none if kind == QEvent.Type.MouseButtonRelease else left
         event = QMouseEvent(kind, card.mapFromGlobal(where), where, button, held, Qt.KeyboardModifier.NoModifier)
         QApplication.sendEvent(card, event)
-    assert tools.lying.straightedge
-    assert "straightedge" not in window.breaker.scene_of_parts.hidden
+
+
+def test_the_straightedge_is_taken_away_and_dragged_back(open_window):
+    """To the step's lit place, or anywhere near the cam, whose middle it is to lie over."""
+    window = open_window("seven-radial")
+    tools, view = at_the_picture(window), window.breaker
+    card = tools.tray.things[Thing.STRAIGHTEDGE]
+    middle = view.pixel(0.0, 0.0)
+    for place in (view.place_of("step"), middle, middle + QPointF(30.0, -20.0)):
+        QTest.mouseClick(card, Qt.MouseButton.LeftButton)
+        assert "straightedge" in view.scene_of_parts.hidden
+        drag_to(card, view.viewport().mapToGlobal(place))
+        assert tools.lying.straightedge
+        assert "straightedge" not in view.scene_of_parts.hidden
+
+
+def test_what_is_let_go_of_where_it_does_not_belong_says_where_it_does(open_window):
+    window = open_window("seven-radial")
+    tools, view, said = at_the_picture(window), window.breaker, []
+    window.model.refused.connect(said.append)
+    corner = view.viewport().mapToGlobal(QPointF(view.width() - 6.0, 60.0))
+    QTest.mouseClick(tools.tray.things[Thing.STRAIGHTEDGE], Qt.MouseButton.LeftButton)
+    for thing, places in (
+        (Thing.STRAIGHTEDGE, "“along the step”"),
+        (Thing.LAMP, "“across the contacts”"),
+        (Thing.METER, "“plug of the lead to case”, “terminal to case”"),
+    ):
+        drag_to(tools.tray.things[thing], corner)
+        assert said.pop().endswith(f"does not go there: let go at a lit place, {places}")
+        assert not said
+        assert tools.right_hand.hand.thing is thing, "it stays in hand"
+    assert not tools.lying.lamp
+    assert not tools.lying.straightedge
+    drag_to(tools.tray.things[Thing.LAMP], tools.tray.mapToGlobal(QPointF(10.0, 10.0)))
+    assert not said, "what is put back on the tray belongs there"
+    assert tools.right_hand.hand.thing is None
 
 
 @pytest.mark.parametrize(("key", "part"), [(KEYS.Key_2, "backplate_deg"), (KEYS.Key_3, "screw_deg")])

@@ -143,6 +143,72 @@ def test_handles_of_the_breaker_end_can_be_hit_and_are_named(open_window):
             assert hand_cursor(view), (hand.part, x, y)
 
 
+def across(view, at: QPointF, reach: int = 11) -> set[str]:
+    """Names about a point, over the breadth of a target."""
+    ways = [(0, 0), (0, reach), (0, -reach), (reach, 0), (-reach, 0)]
+    return {rest_on(view, at + QPointF(x, y)) for x, y in ways}
+
+
+def test_screws_and_straightedge_can_be_hit_and_are_named(open_window):
+    """Where two targets meet, each has what is nearer to it: lock screw and contact screw stand close together."""
+    window = open_window("seven-radial-left", (1280, 660))
+    view = window.breaker
+    settled()
+    places = [
+        (part, view.viewportTransform().map(view.scene_of_parts.to_scene(group, at)))
+        for part, group, at in view.drawing.screws
+    ]
+    (contact,) = (hand for hand in view.picture.hands if hand.part == "contact screw")
+    screw = view.pixel(*contact.centre)
+    for part, at in places:
+        if part == "clamp screw":
+            assert across(view, at) == {part}
+            continue
+        apart = at - screw
+        length = float(np.hypot(apart.x(), apart.y()))
+        towards = apart / length
+        assert length >= LEAST_PX - 4, "the two targets all but clear each other"
+        assert rest_on(view, at) == part
+        assert rest_on(view, at + towards * 11.0) == part
+        assert rest_on(view, at - towards * (length / 2 - 1.0)) == part
+        assert rest_on(view, screw + towards * (length / 2 - 1.0)) == "contact screw"
+    outer, inner = (view.place_of("step"), view.pixel(0.0, 0.0))
+    along = outer - inner
+    along /= float(np.hypot(along.x(), along.y()))
+    on_it = inner + along * 75.0
+    normal = QPointF(-along.y(), along.x())
+    for off in (0.0, 11.0, -11.0):
+        assert rest_on(view, on_it + normal * off) == "straightedge", off
+    assert rest_on(view, on_it + normal * 16.0) == "backplate"
+
+
+def test_rings_of_the_coupling_are_as_broad_as_a_target(open_window):
+    view = open_window("seven-radial-left", (1280, 660)).drive
+    settled()
+    middle, held = view.pixel(0.0, 0.0), {}
+    for radius in range(0, 90):
+        rest_on(view, middle - QPointF(float(radius), 0.0))
+        if hand_cursor(view):
+            name = view.viewport().toolTip().split(":")[0]
+            held[name] = held.get(name, 0) + 1
+    assert set(held) == {"drive flange", "disc", "magneto flange"}
+    assert min(held.values()) >= LEAST_PX, held
+
+
+def test_crank_and_timing_disc_are_named_and_can_be_hit(open_window):
+    window = open_window("seven-radial-left", (1280, 660))
+    window.tabs.setCurrentIndex(list(PANELS).index("timing"))
+    settled()
+    view = window.crank
+    middle = view.pixel(0.0, 0.0)
+    assert across(view, middle) == {"crank"}
+    disc = view._drawing.disc_mm * view.pixels_per_mm()  # noqa: SLF001
+    assert disc >= LEAST_PX
+    at = middle - QPointF(disc - 13.0, 0.0)
+    assert across(view, at) <= {"timing disc", "crank"}
+    assert hand_cursor(view)
+
+
 def test_parts_of_the_coupling_are_named_under_the_pointer(open_window):
     view = open_window("seven-radial-left", (1280, 660)).drive
     settled()
