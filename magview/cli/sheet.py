@@ -83,7 +83,7 @@ def run_sheet(arguments: argparse.Namespace) -> int:
     path = job_path(arguments.job)
     job = read_job(path)
     drift = _drift(job, arguments.history, path)
-    printed = document(job, arguments.paper, drift)
+    printed = document(job, arguments.paper, drift, path.parent)
     if arguments.html:
         write_out(arguments.html, document_html(printed))
     if arguments.csv:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from pathlib import Path
 
 from magview import __version__
 from magview.bench.sureness import percent_words, value_words
@@ -10,6 +11,7 @@ from magview.job import judge, status
 from magview.job.history import Drift
 from magview.job.paper_pictures import BREAKER_MM, pictures
 from magview.job.parts import LENGTH, OPENING, PLATE, Sure, Uncertainty, title_in
+from magview.job.photographs import read_photograph
 from magview.job.read_with import overdue, stages_of
 from magview.job.readings import ReadingRow, label_of, rows, unjudged_words
 from magview.job.sheet import CAUTIONS, STAGES, Job, stage_of, title_of
@@ -27,6 +29,7 @@ from magview.paper.blocks import (
     working_foot,
 )
 from magview.paper.sizes import PaperSize
+from magview.spec.base import SpecError
 from magview.spec.fields import about
 from magview.spec.language import format_length, inside, marked, tr
 
@@ -38,15 +41,21 @@ STATEMENT = marked(
     "nor for a magneto that differs from the file it was compared with."
 )
 
+_PHOTOGRAPH_MM = 80.0
+"""Width of a photograph on paper: two stand side by side."""
+
 POSITIONS = {"left": marked("left"), "right": marked("right"), "single": marked("single")}
 """Sides of the magnetos, in words."""
 
 
-def document(job: Job, size: PaperSize = "a4", drift: Drift | None = None) -> Document:
-    """The whole sheet; with `drift`, earlier sheets of the same magneto are shown, too."""
+def document(job: Job, size: PaperSize = "a4", drift: Drift | None = None, folder: Path | None = None) -> Document:
+    """The whole sheet; with `drift`, earlier sheets of the same magneto are shown, too.
+
+    `folder`: the sheet's own, where its photographs are; without it they are only named.
+    """
     of = " · ".join(t for t in (job.magneto.type, job.magneto.serial, job.aircraft.registration, job.day) if t)
     title = tr("Magneto job sheet")
-    return Document(job.title or title, working_foot(of or title), tuple(_blocks(job, drift)), size)
+    return Document(job.title or title, working_foot(of or title), tuple(_blocks(job, drift, folder)), size)
 
 
 def cautions(*first: str) -> Paragraph:
@@ -55,7 +64,7 @@ def cautions(*first: str) -> Paragraph:
     return Paragraph(" ".join((*first, tr("Cautions."), *numbered)), "caution")
 
 
-def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
+def _blocks(job: Job, drift: Drift | None, folder: Path | None) -> Iterator[Block]:
     yield Heading(job.title or tr("Magneto job sheet"), 1)
     if job.invented:
         yield Paragraph(tr("INVENTED FOR DEMONSTRATION: no such aircraft, engine, magneto or person."), "warning")
@@ -68,6 +77,8 @@ def _blocks(job: Job, drift: Drift | None) -> Iterator[Block]:
     yield from pictures(job)
     for place, name in enumerate(STAGES, 1):
         yield from _stage(job, place, name, found[name])
+        if name == "marks":
+            yield from _photographs(job, folder)
     yield from _instruments(job)
     if any(row.field.startswith("uncertainty.") for stage in found.values() for row in stage):
         yield Paragraph(tr(STATEMENT), "small")
@@ -174,6 +185,22 @@ def _stage(job: Job, place: int, name: str, found: list[ReadingRow]) -> Iterator
         yield Paragraph(tr("Done by: {by}", by=stage.by), "small")
     if not found and stage.state != "skipped":
         yield Paragraph(tr("Nothing entered."), "small")
+
+
+def _photographs(job: Job, folder: Path | None) -> Iterator[Block]:
+    shown: list[Picture] = []
+    for number, photograph in enumerate(job.photographs, 1):
+        words = tr("Photograph {number}: {caption}", number=number, caption=photograph.caption or photograph.name)
+        if folder is None:
+            yield Paragraph(tr("{photograph} (not looked for here)", photograph=words), "small")
+            continue
+        try:
+            data = read_photograph(folder, photograph)
+        except SpecError as error:
+            yield Paragraph(tr("PHOTOGRAPH {number}: {reason}.", number=number, reason=error), "warning")
+            continue
+        shown.append(Picture(_PHOTOGRAPH_MM, jpeg=data, caption=words, told=words))
+    yield from (Pictures(tuple(shown[at : at + 2])) for at in range(0, len(shown), 2))
 
 
 def _readings(found: list[ReadingRow]) -> Table:

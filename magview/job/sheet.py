@@ -11,6 +11,7 @@ from magview.job import checklists, parts, stages
 from magview.job.checklists import Stage
 from magview.job.instruments import OwnInstrument
 from magview.job.parts import Line
+from magview.job.photographs import MAX_PHOTOGRAPHS, Photograph
 from magview.spec.base import Model, SpecError
 from magview.spec.engine import Installation
 from magview.spec.fields import may_say
@@ -123,6 +124,10 @@ class Job(Model):
         marked("Instruments"),
         marked("Instruments of one's own that readings were taken with, as they were then."),
         (),
+    )
+
+    photographs: Annotated[tuple[Photograph, ...], Field(max_length=MAX_PHOTOGRAPHS)] = may_say(
+        marked("Photographs"), marked("Photographs of the paint marks, in files beside the sheet."), ()
     )
 
     signature: parts.Signature | None = Field(default=None, title=marked("Signature"))

@@ -19,6 +19,7 @@ from pathlib import Path
 from pydantic import ValidationError
 
 from magview.job.library import read_job
+from magview.job.photographs import copy_photographs
 from magview.job.sheet import Job, Parts, as_data, steps_of, with_steps, without_history
 from magview.spec.base import SpecError
 from magview.spec.files import MAX_BYTES, dump_json, sync_folder, write_text
@@ -166,7 +167,7 @@ class JobStore:
             self._become(self._job, self._history)
 
     def save_as(self, path: Path) -> None:
-        """Go on in another file, history and all; the present one stands in for what another program made of it.
+        """Go on in another file, history and photographs with it; the present one may be another program's by now.
 
         Raises SpecError where that fails; nothing changes then.
         """
@@ -183,6 +184,12 @@ class JobStore:
         else:
             other._own()
         if other.read_only is None:
+            if path.parent != self.path.parent:
+                try:
+                    copy_photographs(self._job.photographs, self.path.parent, path.parent)
+                except SpecError:
+                    other.close()
+                    raise
             other._save()
         trouble = other.read_only or other.trouble
         if trouble is not None:

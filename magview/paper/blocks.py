@@ -95,14 +95,16 @@ class Table:
 
 @dataclass(frozen=True)
 class Picture:
-    """A drawing as SVG, or a picture in a PNG file, so wide on paper."""
+    """A drawing as SVG, a picture in a PNG file, or a photograph, so wide on paper."""
 
     width_mm: float
     svg: str = ""
     png: Path | None = None
+    jpeg: bytes = b""
+    """A photograph, where it is one."""
     caption: str = ""
     told: str = ""
-    """Description of a PNG for those who do not see it; an SVG brings its own title."""
+    """Description of a PNG or a photograph for those who do not see it; an SVG brings its own title."""
 
 
 @dataclass(frozen=True)

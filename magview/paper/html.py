@@ -148,7 +148,10 @@ def _paragraph(paragraph: blocks.Paragraph, qt: bool) -> str:
 
 
 def _picture(picture: blocks.Picture, qt: bool) -> str:
-    if picture.png is None:
+    if picture.jpeg:
+        data = base64.b64encode(picture.jpeg).decode("ascii")
+        drawn = f'<img src="data:image/jpeg;base64,{data}" alt="{escape(printable(picture.told))}">'
+    elif picture.png is None:
         drawn = picture.svg
     elif qt:
         return f'<p><img src="pictures/{escape(picture.png.name)}" alt="{escape(printable(picture.told))}"/></p>'

@@ -32,7 +32,10 @@ class Placed:
 def placed(picture: Picture, width: float) -> Placed:
     """A picture at a width."""
     source: QSvgRenderer | QImage
-    if picture.png is None:
+    if picture.jpeg:
+        source = QImage.fromData(picture.jpeg, "JPG")  # type: ignore[arg-type]  # the stub asks for bytes, the call for text
+        size = source.size()
+    elif picture.png is None:
         source = QSvgRenderer(QByteArray(picture.svg.encode("utf-8")))
         size = source.defaultSize()
     else:

@@ -26,6 +26,7 @@ from magview.spec.language import tr
 from magview.ui.kit.look import Look
 from magview.ui.work.form import Form
 from magview.ui.work.model import HEAD, JobModel, part_title
+from magview.ui.work.photographs import PhotographBox
 
 _IN_A_ROW = 3
 """Buttons beside each other, so that they have room at large type."""
@@ -136,6 +137,9 @@ class StagePage(Page):
         if FIELD in self.form.entries:
             self.column.addWidget(self._build_read_with())
         self.column.addWidget(self.form)
+        if stage == "marks":
+            self.photographs = PhotographBox(model, look)
+            self.column.addWidget(self.photographs)
         self.column.addStretch(1)
 
     def _build_read_with(self) -> QWidget:

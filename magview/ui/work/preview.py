@@ -118,7 +118,7 @@ class PreviewPage(Page):
             sheet.hide()
             sheet.deleteLater()
         self.sheets = []
-        printed = document(self.model.job, self.chosen_paper, self.drift)
+        printed = document(self.model.job, self.chosen_paper, self.drift, self.model.store.path.parent)
         try:
             pages = PrintedPages(printed)
         except SpecError as error:

@@ -90,7 +90,8 @@ class Reports(QObject):
     # -------------------------------------------------------------- writing
 
     def _document(self, size: PaperSize) -> Document:
-        return document(self._sheet.model.job, size, self._sheet.drift)
+        model = self._sheet.model
+        return document(model.job, size, self._sheet.drift, model.store.path.parent)
 
     def pdf(self, path: Path, paper: PaperSize) -> None:
         """Print the sheet."""

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from magview.job.feeds import Feed, Source, noted
 from magview.job.history import Drift, identity
 from magview.job.offered import as_before
+from magview.job.photographs import amiss
 from magview.job.read_with import last_used, names_in, with_instruments
 from magview.job.requirements import skip_refusal
 from magview.job.sheet import NEVER_SKIPPED, STAGES, Job
@@ -345,7 +346,9 @@ class JobPage(place.Page):
         self.page.finish()
         if self.model.save_as(path):
             self.history.again_later()
-            self.answer(tr("Saved; from now on in {file}.", file=path.name))
+            wrong = amiss(self.model.job.photographs, path.parent)
+            told = (tr("Saved; from now on in {file}.", file=path.name), *(f"✗ {sentence}." for sentence in wrong))
+            self.answer(" ".join(told))
 
     def ask_reload(self) -> None:
         """Take what is in the file; first ask, if something here is not in it."""
