@@ -15,8 +15,8 @@ from magview.bench.words import cam_sense, direction_word, drive_end_sense
 from magview.classroom.blanks import offset_side
 from magview.drawing.captions import CAPTIONS, ENDS, End
 from magview.drawing.coupling_on_paper import coupling_body, paint, rotation_arrow, slot_numbers, upright
-from magview.drawing.crank_end import PARENTS as CRANK_PARENTS
 from magview.drawing.crank_end import crank_end, crank_pose
+from magview.drawing.crank_scene import crank_scene
 from magview.drawing.drive_end import DISC_IN_MM, DISC_OUT_MM, DRIVE_MM, EXTENT_MM
 from magview.drawing.drive_end import PARENTS as DRIVE_PARENTS
 from magview.drawing.labels import arrange
@@ -25,7 +25,7 @@ from magview.drawing.lead_scene import lead_scene
 from magview.drawing.scene import Frame
 from magview.drawing.scene_svg import disc, scene_body, stroked, words
 from magview.drawing.shapes import Array, Point, polar_point
-from magview.drawing.svg import Places, breaker_body, leader, pieces, svg
+from magview.drawing.svg import Places, breaker_body, leader, svg
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine
 from magview.spec.language import tr
@@ -63,7 +63,7 @@ def drawing(state: BenchState, end: End, labels: Labels = "names") -> Drawn:
     makers: dict[End, Callable[[BenchState], tuple[float, str, Tips]]] = {
         "breaker": partial(_breaker, labels=labels),
         "drive": partial(_drive, labels=labels),
-        "crank": _crank,
+        "crank": partial(_crank, labels=labels),
         "lead": _lead,
     }
     height, body, tips = makers[end](state)
@@ -129,24 +129,20 @@ def _drive(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     return side, body, _tips(drive_anchors(), places, frame)
 
 
-def _crank(state: BenchState) -> tuple[float, str, Tips]:
+def _crank(state: BenchState, labels: Labels) -> tuple[float, str, Tips]:
     assert state.engaged is not None
-    engine = state.engaged.installation.engine
-    shown, now = crank_end(engine), crank_pose(engine, crank_deg(state))
-    # A bearing counts from the top; the rod lies along x in its own group.
-    angle = float(np.degrees(np.arctan2(now.piston[0] - now.pin[0], now.piston[1] - now.pin[1]))) - 90.0
-    turns, origins = {"disc": now.crank_turn_deg, "rod": angle}, dict.fromkeys(CRANK_PARENTS, (0.0, 0.0))
-    places = Places(CRANK_PARENTS, origins, turns, {"rod": now.pin, "piston": now.piston})
-    left, bottom, right, top = shown.box
+    engine, at = state.engaged.installation.engine, crank_deg(state)
+    scene = crank_scene(engine, at)
+    left, bottom, right, top = scene.box
     scale = (_WIDTH - 2 * _MARGIN) / (right - left)
     frame = Frame(scale, _MARGIN - scale * left, scale * top + 8.0)
-    # Web and disc turn about the same centre: the disc's own turn is enough for both.
-    turns["web"] = now.crank_turn_deg
-    return (
-        scale * (top - bottom) + 16.0,
-        pieces(shown.shapes, places, frame),
-        _tips(crank_anchors(engine, crank_deg(state)), places, frame),
-    )
+    # Readings beside numbered parts would be taken for their numbers.
+    body = scene_body(scene, frame, _SIZE, lambda word: labels == "names")
+    tips = {
+        name: _pair(frame.of(scene.group(group).put(np.array([place]))))
+        for name, (group, place) in crank_anchors(engine, at).items()
+    }
+    return scale * (top - bottom) + 16.0, body, tips
 
 
 def drive_anchors() -> dict[str, tuple[str, Point]]:

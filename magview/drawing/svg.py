@@ -5,7 +5,7 @@ Turns and moves are worked into the points, so that any viewer shows the same, h
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from html import escape
 
@@ -18,16 +18,8 @@ from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.labels import Label, arrange
 from magview.drawing.scene import Frame, Options, Word
 from magview.drawing.scene_svg import disc, path, scene_body, stroked, words
-from magview.drawing.shapes import Array, Point, Shape, point, rotate
+from magview.drawing.shapes import Array, Point, point, rotate
 from magview.spec.language import number, tr
-
-_FILLS = {
-    "housing": "#f2f2f2", "bracket": "#e2e2e2", "screw": "#ffffff", "cam": "#bdbdbd", "arm": "#e8e8e8",
-    "timing-disc": "#ffffff", "pointer": "#000000",
-}  # fmt: skip
-"""Greys of the crank's picture, light enough for a copier; black for what is small."""
-
-_WIDE = {"mark": 1.6}
 
 
 def breaker_svg(state: BenchState, title: str, width: int = 372, names: bool = True) -> str:
@@ -79,18 +71,6 @@ class Places:
             points = points + np.array(self._moved.get(group, (0.0, 0.0)))
             group = self._parents[group]
         return points
-
-
-def pieces(shapes: Iterable[Shape], places: Places, frame: Frame) -> str:
-    """Draw shapes in the order of their groups, as the pictures on the screen are painted."""
-    ordered = sorted(shapes, key=lambda shape: places.order.index(shape.group))
-    return "".join(_piece(shape, places, frame) for shape in ordered)
-
-
-def _piece(shape: Shape, places: Places, frame: Frame) -> str:
-    outline = "".join(path(frame.of(places.put(shape.group, o)), shape.filled) for o in shape.outlines)
-    fill = _FILLS.get(shape.material, "#ffffff") if shape.filled else "none"
-    return stroked(outline, _WIDE.get(shape.material, 0.8), fill=fill)
 
 
 def leader(label: Label, width: float) -> str:

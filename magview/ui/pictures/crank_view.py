@@ -5,10 +5,9 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, Qt
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
-    QFont,
     QHelpEvent,
     QKeyEvent,
     QMouseEvent,
@@ -20,8 +19,9 @@ from PySide6.QtWidgets import QToolTip, QWidget
 from magview.bench import actions as do
 from magview.bench.lamp_words import play_words
 from magview.bench.state import BenchState, Engaged, crank_deg, firing_btdc_deg
-from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, disc_point, engine_sense
-from magview.physics.engine.crank import piston_drop_mm
+from magview.drawing.crank_end import PARENTS, CrankEnd, CrankPose, crank_end, crank_pose, engine_sense
+from magview.drawing.crank_scene import DiscMark, crank_scene
+from magview.drawing.scene import Frame, Scene
 from magview.spec.language import marked, tr, unbroken
 from magview.ui.kit.look import Look
 from magview.ui.kit.pictured import Pictured
@@ -29,6 +29,7 @@ from magview.ui.kit.turns import Follower
 from magview.ui.pictures.about_axis import AboutAxis, bearing_about
 from magview.ui.pictures.picture_view import PictureView, step_factor
 from magview.ui.pictures.scene import PictureScene
+from magview.ui.pictures.scene_painter import ScenePainter
 
 _ON_STROKE = {
     "intake": marked("on its intake stroke"),
@@ -59,6 +60,8 @@ class CrankView(PictureView):
         super().__init__(self._picture, look, ("case",), tuple(g for g in PARENTS if g != "case"), parent)
         self._model = model
         self.numbers, self._disc_error = numbers, 0.0
+        self._stop_deg: float | None = None
+        self._painter = ScenePainter(look.theme)
         self._drawing: CrankEnd | None = None
         self._now: tuple[BenchState, CrankPose] | None = None
         """The pose of a state."""
@@ -96,6 +99,7 @@ class CrankView(PictureView):
 
     def look_changed(self) -> None:
         """Other colours, thicker lines, or another unit of length."""
+        self._painter.set_theme(self.look.theme)
         super().look_changed()
         self.show_state(self._model.state)
 
@@ -104,6 +108,12 @@ class CrankView(PictureView):
         if degrees != self._disc_error:
             self._disc_error = degrees
             self.show_state(self._model.state)
+
+    def set_stop(self, reach_deg: float | None) -> None:
+        """Draw a piston stop in the plug hole that meets the piston so far from top dead centre [crank deg]."""
+        if reach_deg != self._stop_deg:
+            self._stop_deg = reach_deg
+            self.repaint_soon()
 
     def _pose(self, engaged: Engaged) -> CrankPose:
         """Of the model's state, which the picture may not have followed yet: its words are of that."""
@@ -217,78 +227,50 @@ class CrankView(PictureView):
 
     # -------------------------------------------------------------- words over the picture
 
+    @property
+    def picture(self) -> Scene:
+        """Scene of the present state, as painted; there is none without an engine."""
+        state = self._model.state
+        assert state.engaged is not None
+        return crank_scene(
+            state.engaged.installation.engine, crank_deg(state), self._marks(state, state.engaged),
+            disc_error_deg=self._disc_error, stop_deg=self._stop_deg, description=self._words(state, state.engaged),
+        )  # fmt: skip
+
+    def _marks(self, state: BenchState, engaged: Engaged) -> tuple[DiscMark, ...]:
+        """Where the contacts should open, and where they do."""
+        if not self.numbers:
+            return ()
+        wanted, opens = engaged.mounting.wanted_btdc_deg, firing_btdc_deg(state, engaged.side)
+        marks = (
+            DiscMark(wanted, tr("wanted"), "planned", above=True, dash=(3.0, 2.0)),
+            DiscMark(opens, tr("opens"), "ink", above=False),
+        )
+        return tuple(mark for mark in marks if not math.isnan(mark.btdc_deg))
+
     def paint_picture(self, painter: QPainter, ratio: float) -> None:
-        """Its parts stand where the last state shown put them: they must be those of the words."""
+        """Paint the scene, then viewpoint and stroke; the words must be those of the parts as they stand."""
         if self.follower is not None:
             self.follower.catch_up()
-        super().paint_picture(painter, ratio)
-
-    def paint_words(self, painter: QPainter) -> None:
-        """Viewpoint, stroke, disc readings, and the marks of firing."""
-        state, engaged = self._model.state, self._model.state.engaged
-        if engaged is None or self._drawing is None:
-            self.paint_head(painter, self._head())
-            return
-        self._paint_disc(painter, state, engaged)
-        self.paint_head(painter, self._head())
-        self.paint_foot(painter, self._foot())
-
-    def _paint_disc(self, painter: QPainter, state: BenchState, engaged: Engaged) -> None:
-        """Readings every 30°, where the contacts open now, where they should, where they did."""
-        assert self._drawing is not None
-        engine, crank, disc = engaged.installation.engine, crank_deg(state), self._drawing.disc_mm
-        font = QFont(painter.font())
-        font.setPointSizeF(max(6.0, 0.75 * font.pointSizeF()))
-        painter.setFont(font)
-        painter.setPen(QColor(self.look.theme.faint))
-        if disc * self.transform().m22() > 55:
-            base, sense = self.viewportTransform(), engine_sense(engine)
-            ascent = painter.fontMetrics().ascent()
-            for graduation in range(-150, 181, 30):
-                bearing = math.radians(90.0 + sense * (graduation + crank - self._disc_error))
-                at = base.map(QPointF(0.8 * disc * math.sin(bearing), -0.8 * disc * math.cos(bearing)))
-                words = str(abs(graduation))
-                wide = painter.fontMetrics().horizontalAdvance(words)
-                painter.drawText(QPointF(at.x() - wide / 2, at.y() + ascent / 2 - 1), words)
+        size = QSizeF(self.viewport().size())
+        if self._model.state.engaged is None:
+            painter.fillRect(QRectF(QPointF(), size), QColor(self.look.theme.paper))
+        else:
+            self._painter.line_factor = self.line_factor
+            self._painter.paint(painter, self.picture, size, self.font(), self._frame(), ratio)
         painter.setFont(self.font())
-        if not self.numbers:
-            return
-        marks = (
-            (engaged.mounting.wanted_btdc_deg, tr("wanted"), 1.12, self.look.theme.hand, Qt.PenStyle.DashLine, 1.02),
-            (
-                firing_btdc_deg(state, engaged.side),
-                tr("opens"),
-                -1.12,
-                self.look.theme.text,
-                Qt.PenStyle.SolidLine,
-                1.02,
-            ),
-        )
-        for reading, word, across, colour, style, start in marks:
-            if reading != reading:
-                continue
-            painter.setPen(QPen(QColor(colour), 2.2, style))
-            ends = [self.pixel(*disc_point(engine, f * disc, reading, crank)) for f in (0.42, start)]
-            painter.drawLine(ends[0], ends[1])
-            # The piston's place at that moment, as a line across the cylinder.
-            x = self._drawing.unit_mm + engine.rod_mm + 0.35 * self._drawing.unit_mm
-            x -= float(piston_drop_mm(engine, -reading))
-            painter.drawLine(
-                self.pixel(x, -0.95 * self._drawing.unit_mm), self.pixel(x, 0.95 * self._drawing.unit_mm)
-            )
-            self._name(painter, x, across, word, QColor(colour))
+        self.paint_head(painter, self._head())
+        if self._model.state.engaged is not None:
+            self.paint_foot(painter, self._foot())
 
-    def _name(self, painter: QPainter, along: float, across: float, word: str, colour: QColor) -> None:
-        assert self._drawing is not None
-        unit = self._drawing.unit_mm
-        at = self.pixel(along, across * unit)
-        width = painter.fontMetrics().horizontalAdvance(word)
-        painter.setPen(colour)
-        y = at.y() if across > 0 else at.y() + painter.fontMetrics().ascent()
-        # On a small view the words at the foot come first.
-        y = min(y, self.viewport().height() - self.foot_height(self._foot()) - painter.fontMetrics().descent())
-        x = min(at.x() - width / 2, self.viewport().width() - width - 6)
-        self.paint_on_paper(painter, QPointF(x, y), word)
+    def paint_part(self, painter: QPainter, part: str, outline: QPen) -> None:
+        """Paint one part of the scene again, alone."""
+        if self._model.state.engaged is not None:
+            self._painter.paint_part(painter, self.picture, part, self._frame())
+
+    def _frame(self) -> Frame:
+        to_pixels = self.viewportTransform()
+        return Frame(to_pixels.m22(), to_pixels.dx(), to_pixels.dy(), self.mirrored)
 
     # -------------------------------------------------------------- hands on
 
