@@ -169,6 +169,15 @@ def terminal_meter_words(state: BenchState) -> str:
     return tr(_AT_TERMINAL[now.terminal_says], ohm=now.terminal_ohm)
 
 
+def meter_shows(state: BenchState, spot: str) -> str:
+    """Display of a meter at the plug of the lead ("lead") or the terminal, in a word or two."""
+    if spot == "lead" and state.lead.plug_in:
+        return tr("plug is in")
+    now = circuit_now(state)
+    ohm = now.lead_ohm if spot == "lead" else now.terminal_ohm
+    return tr("{ohm:.1f} Ω", ohm=ohm) if math.isfinite(ohm) else tr("no ground")
+
+
 _AT_TERMINAL: dict[TerminalSays, str] = {
     TerminalSays.WINDING: marked("Meter at the terminal: {ohm:.1f} Ω, the winding alone"),
     TerminalSays.GROUND: marked("Meter at the terminal: {ohm:.1f} Ω, ground"),

@@ -26,6 +26,14 @@ class Lying:
     lamp: bool = False
     blades_mm: float | None = None
     """Thickness of the blades held at the contacts [mm]; None for none."""
+    meter: str = ""
+    """Place that a meter reads at; empty while it does not."""
+    stop: bool = False
+    """Whether the piston stop is in the plug hole of No. 1."""
+
+
+STOP_REACH_DEG = 30.0
+"""Angle from top dead centre at which the bench's piston stop meets the piston [crank deg]."""
 
 
 def bench_things(state: BenchState, lying: Lying) -> tuple[Item, ...]:
@@ -43,14 +51,24 @@ def bench_things(state: BenchState, lying: Lying) -> tuple[Item, ...]:
         Item(Thing.METER, meter_spots()),
         laid(Thing.JUMPER, state.lead.jumper, Spot("jumper", tr("terminal to ground"))),
         Item(Thing.SCREWDRIVER, screw_spots(state)),
-        Item(Thing.STOP, why_not=no_engine),
+        Item(Thing.STOP, on=tr("in No. {n}", n=1) if lying.stop and engine else "", why_not=no_engine),
         Item(Thing.DISC, on=tr("on the crank") if engine else "", why_not=no_engine),
     )
 
 
 def lying_after(lying: Lying, thing: Thing, there: bool) -> Lying:
-    """Places of things once straightedge or light is put at the magneto, or taken back."""
-    return replace(lying, straightedge=there) if thing is Thing.STRAIGHTEDGE else replace(lying, lamp=there)
+    """Places of things once straightedge, light or piston stop is put where it is used, or taken back."""
+    match thing:
+        case Thing.STRAIGHTEDGE:
+            return replace(lying, straightedge=there)
+        case Thing.STOP:
+            return replace(lying, stop=there)
+    return replace(lying, lamp=there)
+
+
+def with_meter(lying: Lying, spot: str) -> Lying:
+    """Places of things once the meter reads at a place; empty: taken away."""
+    return replace(lying, meter=spot)
 
 
 def with_blades(lying: Lying, thick_mm: float | None) -> Lying:

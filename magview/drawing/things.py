@@ -6,7 +6,7 @@ Nothing here is to any scale. What a light shows it is told; it knows no magneto
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from functools import lru_cache
 from typing import Literal
 
@@ -199,12 +199,17 @@ class Laid:
     """The blades held at the contacts, as they are marked; empty for none."""
     went: bool = False
     """Whether they went between them."""
+    meter: str = ""
+    """Display of a meter that reads at the primary terminal or its lead; empty for none."""
 
 
-def laid_scene(laid: Laid, contacts: Point, rim: Point, size: tuple[float, float], em: float) -> Scene:
+def laid_scene(
+    laid: Laid, contacts: Point, rim: Point, size: tuple[float, float], em: float, left: Point | None = None
+) -> Scene:
     """Return the things in use, in the picture's own pixels: x to the right, y up from its upper edge.
 
-    `contacts` and `rim` are where clips go; a light and a jumper hang at the picture's right.
+    `contacts` and `rim` are where clips go; a light and a jumper hang at the picture's right, a meter at its left,
+    clipped to `left` where that is given.
     """
     pieces: list[Piece] = []
     words: list[Word] = []
@@ -223,6 +228,10 @@ def laid_scene(laid: Laid, contacts: Point, rim: Point, size: tuple[float, float
         pieces += [*_clip(ends[0], 300.0, "good", 0.55 * em), *_clip(ends[1], 120.0, "good", 0.55 * em)]
         at = ends[1][0], ends[1][1] - 1.6 * em
         words.append(Word(tr("jumper"), at, "good", layer="moving", align="right"))
+    if laid.meter:
+        pieces += _meter_at(em, high, b if left is None else np.array(left))
+        words.append(Word(laid.meter, (0.6 * em, -0.53 * high - 3.2 * em), bold=True, layer="moving", align="left",
+                          paper=True))  # fmt: skip
     if laid.blades:
         away = 0.0 if laid.went else 1.0 * em
         leaf = wrap([((0.0, -away), 0.42 * em), ((0.0, -away - 6.0 * em), 0.62 * em)]) + a
@@ -230,6 +239,16 @@ def laid_scene(laid: Laid, contacts: Point, rim: Point, size: tuple[float, float
         x, y = rotate(np.array((0.0, -away - 3.6 * em)), -52.0) + a
         words.append(Word(laid.blades, (float(x), float(y)), "planned", bold=True, layer="moving"))
     return Scene("laid", (0.0, -high, wide, 0.0), (Group("laid", "moving", tuple(pieces)),), tuple(words))
+
+
+def _meter_at(em: float, high: float, rim: Array) -> tuple[Piece, ...]:
+    """A meter at the picture's left, its second lead clipped to the rim."""
+    x, y = 2.4 * em, -0.53 * high
+    put = tuple(
+        replace(p, outlines=tuple((o - (5.0, 4.2)) * 0.5 * em + (x, y) for o in p.outlines)) for p in _meter()
+    )
+    clip = _clip((float(rim[0]), float(rim[1])), 250.0, "second_ink", 0.55 * em)
+    return (*put, *_hung(rim, (x + 0.8 * em, y - 1.3 * em), _EARTH, em), *clip)
 
 
 def _hung(start: Array, end: Sequence[float], style: Style, em: float) -> tuple[Piece, ...]:

@@ -93,3 +93,8 @@ def taking_back(thing: Thing) -> do.Act:
 def blades_of(kind: str) -> tuple[float, ...]:
     """The blades of a set as they are marked."""
     return BLADES[kind]
+
+
+def stop_in_no_1(practice: Practice) -> float | None:
+    """Angle from top dead centre at which a stop in No. 1 meets its piston [crank deg]; None where none is in it."""
+    return practice.stop_reach_deg if practice.stop_fitted and practice.timing_cylinder == 1 else None

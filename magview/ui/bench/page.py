@@ -181,6 +181,7 @@ class BenchPage(Page):
         tools.said.connect(self._answer)
         tools.breaker_wanted.connect(lambda: self._go_to("setting"))
         tools.stop_wanted.connect(lambda: self._go_to("timing", self.timing.stop.stops[0]))
+        tools.stop_moved.connect(lambda reach: self.pictures.crank.set_stop(reach))
         tools.disc_wanted.connect(lambda: self._go_to("timing", self.pictures.crank))
 
     def _go_to(self, panel: str, widget: QWidget | None = None) -> None:

@@ -8,12 +8,13 @@ from PySide6.QtCore import QObject, Signal
 
 from magview.bench import tool_tray
 from magview.bench.blades import BLADES, thickness_mm
-from magview.bench.lead_words import lamp_words, lead_meter_words, terminal_meter_words
+from magview.bench.lead_words import lamp_words, lead_meter_words, meter_shows, terminal_meter_words
 from magview.bench.state import lamp_burns_now
 from magview.bench.tool_tray import Lying
 from magview.bench.tray import Item, RightHand, Thing
 from magview.drawing.things import Laid, burning
 from magview.spec.base import SpecError
+from magview.spec.language import tr
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 from magview.ui.pictures.breaker_view import BreakerView
@@ -33,6 +34,8 @@ class BenchTools(QObject):
     """The breaker end is to be in view: something goes there."""
     stop_wanted = Signal()
     """The readings against the piston stop are to be entered."""
+    stop_moved = Signal(object)
+    """The piston stop went into No. 1, with the angle at which it meets the piston [crank deg]; None: it is out."""
     disc_wanted = Signal()
     """The crank is to be turned by its disc."""
 
@@ -68,6 +71,7 @@ class BenchTools(QObject):
             self._lay(tool_tray.with_blades(self.lying, thick))
             self.said.emit(tool_tray.blades_words(state, self.right_hand.words(), thick))
         elif thing is Thing.METER:
+            self._lay(tool_tray.with_meter(self.lying, spot))
             self.said.emit(lead_meter_words(state) if spot == "lead" else terminal_meter_words(state))
         else:
             self._lay(tool_tray.lying_after(self.lying, thing, True))
@@ -86,9 +90,12 @@ class BenchTools(QObject):
     def choose(self, thing: Thing) -> bool:
         """Stop and disc are used where they are, at the crank; all else goes to the breaker end."""
         if thing is Thing.STOP:
+            self._lay(tool_tray.lying_after(self.lying, thing, True))
             self.stop_wanted.emit()
+            self.said.emit(tr("The piston stop goes into the plug hole of No. 1: enter what the disc reads there"))
         elif thing is Thing.DISC:
             self.disc_wanted.emit()
+            self.said.emit(tr("The crank disc stays on the crank: drag it there to turn the engine"))
         else:
             self.breaker_wanted.emit()
         return thing in (Thing.STOP, Thing.DISC)
@@ -105,6 +112,8 @@ class BenchTools(QObject):
     # -------------------------------------------------------------- showing
 
     def _lay(self, lying: Lying) -> None:
+        if lying.stop != self.lying.stop:
+            self.stop_moved.emit(tool_tray.STOP_REACH_DEG if lying.stop else None)
         self.lying = lying
         self._breaker.scene_of_parts.hide(frozenset() if lying.straightedge else frozenset({"straightedge"}))
         self._contact.blade_mm = lying.blades_mm
@@ -112,7 +121,9 @@ class BenchTools(QObject):
             view.viewport().update()
 
     def _show(self) -> None:
-        """Blades that are no longer in hand are no longer at the contacts."""
+        """Blades that are no longer in hand are no longer at the contacts, nor is the meter where it read."""
+        if self.lying.meter and self.right_hand.hand.thing is not Thing.METER:
+            self._lay(tool_tray.with_meter(self.lying, ""))
         if self.lying.blades_mm is not None and self._thick() != self.lying.blades_mm:
             self._lay(tool_tray.with_blades(self.lying, None))
         self._breaker.viewport().update()
@@ -129,6 +140,7 @@ class BenchTools(QObject):
             state.lead.jumper,
             self.right_hand.words() if held else "",
             thick is not None and tool_tray.blades_go(state, thick),
+            meter_shows(state, self.lying.meter) if self.lying.meter else "",
         )
 
     def _choose_set(self) -> None:

@@ -10,6 +10,7 @@ from magview.practice.actions import TryBlades
 from magview.practice.lesson import LessonStep, Pane
 from magview.practice.screen_words import hidden_parts
 from magview.practice.state import Practice
+from magview.practice.tray import stop_in_no_1
 from magview.ui.kit.look import Look
 from magview.ui.learn.model import LessonModel
 from magview.ui.learn.plot_pane import LessonPlot
@@ -85,3 +86,4 @@ class LessonPictures:
         if self.drive is not None and self.crank is not None:
             self.drive.set_marked(practice.seat.marked)
             self.crank.set_disc_error(practice.disc_error_deg)
+            self.crank.set_stop(stop_in_no_1(practice))

@@ -209,10 +209,10 @@ class BreakerPicture(PictureView):
     def _paint_laid(self, painter: QPainter, laid: Laid, size: QSizeF) -> None:
         if laid == Laid():
             return
-        clips = self.place_of("contacts"), self.place_of("ground")
+        clips = self.place_of("contacts"), self.place_of("ground"), self.place_of("ground at the left")
         ends = [(at.x(), -at.y()) for at in clips]
         em = float(QFontInfo(self.font()).pixelSize())
-        scene = laid_scene(laid, ends[0], ends[1], (size.width(), size.height()), em)
+        scene = laid_scene(laid, ends[0], ends[1], (size.width(), size.height()), em, ends[2])
         self._painter.over(painter, scene, size, self.font(), AS_PIXELS)
 
     @property
@@ -227,8 +227,8 @@ class BreakerPicture(PictureView):
 
     def place_of(self, part: str) -> QPointF:
         """Return the place of a part in the picture now [px]; "ground" is the rim, clear of the marks."""
-        if part == "ground":
-            angle = math.radians(135.0)
+        if part.startswith("ground"):
+            angle = math.radians(135.0 if part == "ground" else 238.0)
             rim = 0.96 * self.drawing.rim_mm
             return self.pixel(rim * math.sin(angle), rim * math.cos(angle))
         group, point = self.drawing.anchors[part]

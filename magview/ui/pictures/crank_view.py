@@ -238,7 +238,7 @@ class CrankView(PictureView):
         )  # fmt: skip
 
     def _marks(self, state: BenchState, engaged: Engaged) -> tuple[DiscMark, ...]:
-        """Where the contacts should open, and where they do."""
+        """Readings at which the contacts should open, and at which they do."""
         if not self.numbers:
             return ()
         wanted, opens = engaged.mounting.wanted_btdc_deg, firing_btdc_deg(state, engaged.side)

@@ -13,6 +13,7 @@ from magview.practice.by_eye import by_eye
 from magview.practice.instruments import MAX_EYE_DEG
 from magview.practice.screen_words import drawn_aside_deg, hidden_parts
 from magview.practice.state import Feel, Practice
+from magview.practice.tray import stop_in_no_1
 from magview.ui.kit.look import Look
 from magview.ui.kit.panes import column
 from magview.ui.kit.pictured import Pictured
@@ -93,6 +94,7 @@ class Pictures(QSplitter):
             self.drive.set_marked(practice.seat.marked)
             self.drive.set_aside(drawn_aside_deg(practice))
             self.crank.set_disc_error(practice.disc_error_deg)
+            self.crank.set_stop(stop_in_no_1(practice))
 
     def _by_eye(self) -> ByEye:
         return by_eye(self._practice)

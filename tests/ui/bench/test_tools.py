@@ -172,12 +172,31 @@ def test_a_rotor_that_was_free_is_let_go_of_with_the_mouse(open_window):
     assert not window.model.state.held
 
 
+def test_a_meter_is_seen_where_it_reads_as_long_as_it_is_in_hand(open_window):
+    window = open_window("seven-radial")
+    tools = at_the_picture(window)
+    before = window.breaker.grab().toImage()
+    tools.right_hand.press(4)
+    for spot, shows in (("lead", "Ω"), ("terminal", "Ω")):
+        next(s for s in tools.right_hand.spots if s.spot.name == spot).click()
+        laid = window.breaker.laid()
+        assert laid.meter.endswith(shows), laid.meter
+    assert window.breaker.grab().toImage() != before
+    tools.right_hand.put_away()
+    assert not window.breaker.laid().meter
+
+
 def test_stop_and_disc_are_used_at_the_crank_where_there_is_an_engine(open_window):
     window = open_window("seven-radial-left")
     at_the_picture(window)
     press(KEYS.Key_T, KEYS.Key_7)
     assert window.tabs.currentIndex() == 1
     assert window.timing.stop.isAncestorOf(QApplication.focusWidget())
+    assert window.crank.picture.group("stop").pieces, "it is seen in the plug hole"
+    card = window.instruments.tray.things[Thing.STOP]
+    assert card.item.on == "in No. 1"
+    QTest.mouseClick(card, Qt.MouseButton.LeftButton)
+    assert not any(group.name == "stop" for group in window.crank.picture.groups), "taken out again"
     window.show_panel("setting")
     window.breaker.setFocus()
     press(KEYS.Key_T, KEYS.Key_8)
