@@ -209,7 +209,7 @@ class BreakerPicture(PictureView):
     def _paint_laid(self, painter: QPainter, laid: Laid, size: QSizeF) -> None:
         if laid == Laid():
             return
-        clips = self.place_of("contacts"), self.place_of("ground"), self.place_of("ground at the left")
+        clips = self.place_of("contacts"), self.place_of("ground"), self.place_of("ground-left")
         ends = [(at.x(), -at.y()) for at in clips]
         em = float(QFontInfo(self.font()).pixelSize())
         scene = laid_scene(laid, ends[0], ends[1], (size.width(), size.height()), em, ends[2])
