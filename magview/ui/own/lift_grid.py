@@ -4,9 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, Qt, Signal
+from PySide6.QtCore import QAbstractTableModel, QEvent, QModelIndex, QObject, QPersistentModelIndex, Qt, Signal
 from PySide6.QtGui import QColor, QGuiApplication, QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QAbstractItemDelegate, QAbstractItemView, QHeaderView, QTableView, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemDelegate,
+    QAbstractItemView,
+    QHeaderView,
+    QStyledItemDelegate,
+    QTableView,
+    QWidget,
+)
 
 from magview.spec.language import tr
 from magview.spec.lift_cells import BadCell, Row
@@ -118,6 +125,19 @@ class LiftRows(QAbstractTableModel):
         return f"✗ {section + 1}" if section in self._bad_rows else str(section + 1)
 
 
+class _Cells(QStyledItemDelegate):
+    """Takes a cell at its Return, at once: what is typed fast must not run into the cell before."""
+
+    def eventFilter(self, editor: QObject, event: QEvent) -> bool:
+        """Take what stands in the cell, and close it."""
+        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress
+        if pressed and event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):  # type: ignore[attr-defined]
+            self.commitData.emit(editor)
+            self.closeEditor.emit(editor, QStyledItemDelegate.EndEditHint.SubmitModelCache)
+            return True
+        return super().eventFilter(editor, event)
+
+
 class LiftGrid(QTableView):
     """Typing, pasting, copying, clearing and undoing in the grid; `edited` tells of each."""
 
@@ -131,6 +151,7 @@ class LiftGrid(QTableView):
         self.cells = LiftRows(look, self)
         self._steps: list[tuple[Row, ...]] = []
         self.setModel(self.cells)
+        self.setItemDelegate(_Cells(self))
         self.cells.typed.connect(lambda row, column, text: self.put(row, column, [[text]]))
         self.setAccessibleName(tr("Angles and readings"))
         self.setTabKeyNavigation(False)
@@ -202,8 +223,7 @@ class LiftGrid(QTableView):
         elif event.key() in (Qt.Key.Key_Delete, Qt.Key.Key_Backspace):
             self._clear()
         elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self.currentIndex().isValid():
-            if self.state() != QAbstractItemView.State.EditingState:  # an open cell tells of its own Return
-                self._go_on(self.currentIndex().row(), self.currentIndex().column())
+            self._go_on(self.currentIndex().row(), self.currentIndex().column())
         else:
             super().keyPressEvent(event)
             return

@@ -39,8 +39,8 @@ from magview.ui.kit.style import tint
 _LAST = "instruments-used"
 """Name of the setting that keeps which were used last."""
 
-_HEADS = (marked("Name"), marked("For"), marked("Calibration no."), marked("Due"), marked("Today"))
-_NAME, _USE, _NUMBER, _DUE, _TODAY = range(5)
+_HEADS = (marked("Name"), marked("Calibration no."), marked("Due"), marked("For"), marked("Today"))
+_NAME, _NUMBER, _DUE, _USE, _TODAY = range(5)
 
 
 class Shelf:

@@ -8,7 +8,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLineEdit
+from PySide6.QtWidgets import QLineEdit
 
 from tests.wording import says
 
@@ -23,8 +23,7 @@ def type_in(dialog, *cells):
         QTest.keyClicks(dialog.grid, cell[:1])
         editor = dialog.grid.findChildren(QLineEdit)[-1]
         QTest.keyClicks(editor, cell[1:])
-        QTest.keyClick(editor, Qt.Key.Key_Return)
-        QApplication.processEvents()
+        QTest.keyClick(editor, Qt.Key.Key_Return)  # and on without waiting, as fast fingers do
 
 
 def test_a_lift_typed_and_pasted_keeps_name_engine_and_coupling(open_window):

@@ -18,12 +18,12 @@ def test_instruments_are_typed_once_and_offered_at_the_next_stage(open_job):
     window.model.step(lambda job: job.model_copy(update={"day": "2026-11-25"}), "day")
     choose_page(window, "as_found")
     dialog = window.choose_instruments("as_found")
-    cells = {0: "Blades 17", 2: "K-12", 3: "31.13.2026"}
+    cells = {0: "Blades 17", 1: "K-12", 2: "31.13.2026"}
     for column, text in cells.items():
         dialog.table.item(0, column).setText(text)
     click(dialog.take)
     assert dialog.isVisible() and "31.13.2026" in dialog.said.text()
-    dialog.table.item(0, 3).setText("30 Jun 2026")
+    dialog.table.item(0, 2).setText("30 Jun 2026")
     click(dialog.take)
     job = window.model.job
     assert job.as_found.instruments == "Blades 17" and job.instruments[0].due == "2026-06-30"
