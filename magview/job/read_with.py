@@ -8,10 +8,15 @@ from magview.job.instruments import SEPARATOR, OwnInstrument
 from magview.job.sheet import STAGES, Job, change, change_in, stage_of
 from magview.spec.language import tr
 
-FIELD = "instruments"
-"""Name of the field of a stage that names them."""
+
+def field_of(stage: str) -> str:
+    """Name of the field of a stage that names its instruments."""
+    return "disc" if stage == "dead_centre" else "instruments"
+
 
 _USES = {
+    "first_stop_deg": ("disc",),
+    "second_stop_deg": ("disc",),
     "gap_mm": ("blades",),
     "mark_offset_mm": ("straightedge", "lamp"),
     "opening_error_deg": ("straightedge", "lamp"),
@@ -30,7 +35,7 @@ _USES = {
 
 def names_in(job: Job, stage: str) -> tuple[str, ...]:
     """Names that a stage was read with; none where it has no such field."""
-    told = str(getattr(stage_of(job, stage), FIELD, ""))
+    told = str(getattr(stage_of(job, stage), field_of(stage), ""))
     return tuple(name.strip() for name in told.split(SEPARATOR.strip()) if name.strip())
 
 
@@ -47,9 +52,9 @@ def read_by(job: Job, stage: str, field: str) -> str:
 
 
 def last_used(job: Job, stage: str) -> tuple[OwnInstrument, ...]:
-    """Instruments of the nearest stage before this one that names some."""
+    """Instruments of the nearest stage before this one that names some; the disc at dead centre is one alone."""
     for name in reversed(STAGES[: STAGES.index(stage)]):
-        if found := used_in(job, name):
+        if name != "dead_centre" and (found := used_in(job, name)):
             return found
     return ()
 
@@ -59,7 +64,7 @@ def with_instruments(job: Job, stage: str, chosen: Sequence[OwnInstrument]) -> J
 
     Raises SpecError where the names are too long together.
     """
-    job = change_in(job, stage, **{FIELD: SEPARATOR.join(instrument.name for instrument in chosen)})
+    job = change_in(job, stage, **{field_of(stage): SEPARATOR.join(instrument.name for instrument in chosen)})
     named = {name for other in STAGES for name in names_in(job, other)}
     known = {instrument.name: instrument for instrument in (*job.instruments, *chosen)}
     return change(job, instruments=tuple(known[name] for name in known if name in named))

@@ -3,57 +3,26 @@
 from __future__ import annotations
 
 from collections import Counter
-from math import atan, degrees, floor, radians, tan
 
 import numpy as np
 import pytest
 
 from magview.bench.next_act import Act, act_words, least_chance, next_act
-from magview.physics.cam.setting import internal_timing
-from magview.physics.uncertainty.instruments import Instrument, instrument
-from magview.physics.uncertainty.measurement import Measurement, judge, judge_linear
+from magview.physics.uncertainty.instruments import instrument
+from magview.physics.uncertainty.measurement import judge, judge_linear
 from magview.physics.uncertainty.setting_uncertainty import InternalReadings, internal_measurement
 from magview.spec.library import find_magneto
+from tests.benchmarks.next_act import COARSE, USUAL, read
 from tests.wording import says
 
-USUAL = ("rule-32nds", "straightedge-hand", "blades-thou", "drag-one-blade", "lamp", "rotor-hand", "led-in",
-         "after-tightening")  # fmt: skip
-COARSE = ("rule-1mm", "straightedge-hand", "blades-0.05mm", "drag-one-blade", "meter", "rotor-hand", "led-in",
-          "after-tightening")  # fmt: skip
 MAGNETO = find_magneto("seven-radial")
-
-
-def read(rng: np.random.Generator, keys: tuple[str, ...]) -> tuple[Measurement, bool]:
-    """Readings of a setting drawn about the limits, each with its errors, and whether it is truly within them."""
-    timing, radius = internal_timing(MAGNETO), MAGNETO.marks.radius_mm
-    low, high = MAGNETO.gap_limits_mm
-    most = degrees(atan(MAGNETO.marks.tolerance_mm / radius)) / timing.ratio
-    gap, late = rng.uniform(low - 0.03, high + 0.03), rng.uniform(-1.6 * most, 1.6 * most)
-    tool: dict[str, Instrument] = {instrument(key).role: instrument(key) for key in keys}
-
-    def error(role: str) -> float:
-        return float(rng.uniform(-1.0, 1.0)) * tool[role].half_width
-
-    top = timing.curve.top_mm + timing.lift_errors_mm[0] - timing.wear_lift_mm
-    parted = gap - tool["opening"].offset - error("opening")
-    opens, shows = (
-        float(timing.curve.before_top_deg(np.array(top - g + timing.wear_lift_mm))) for g in (gap, parted)
-    )
-    stands = late + (opens - shows) / timing.ratio + error("rotor turning")
-    division, step = 2.0 * tool["rule"].half_width, 2.0 * tool["blade"].half_width
-    edge = radius * tan(radians(stands * timing.ratio)) + error("straightedge")
-    blade = step * floor((gap - tool["feel"].half_width) / step)
-    while blade + step <= gap + error("feel"):
-        blade += step
-    found = InternalReadings(round(edge / division) * division, blade, instruments=tuple(tool.values()))
-    return internal_measurement(MAGNETO, found), abs(late) <= most and low <= gap <= high
 
 
 def test_left_alone_is_within_limits_nineteen_times_in_twenty_and_set_again_is_mostly_out():
     """400 settings: a share of 0.95 would be found below 0.90 among 130 or more less than once in 200 times."""
     rng, told, within = np.random.default_rng(11), Counter(), Counter()
     for _ in range(400):
-        measurement, truth = read(rng, USUAL)
+        measurement, truth = read(rng, MAGNETO, USUAL)
         act = next_act(measurement, judge_linear(measurement)).act
         told[act] += 1
         within[act] += truth
@@ -93,7 +62,7 @@ def test_a_reading_at_the_limit_is_set_nearer_to_the_middle():
 def test_the_floor_of_the_chance_is_never_above_what_is_drawn():
     rng = np.random.default_rng(3)
     for _ in range(10):
-        measurement, _ = read(rng, USUAL)
+        measurement, _ = read(rng, MAGNETO, USUAL)
         drawn = judge(measurement, np.random.default_rng(1), 5000)
         assert least_chance(judge_linear(measurement)) <= drawn.probability_in_limits + 0.03, "linear is not exact"
     assert least_chance(()) == pytest.approx(1.0)

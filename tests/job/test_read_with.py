@@ -37,6 +37,10 @@ def test_the_next_stage_is_offered_the_same_and_what_nobody_names_goes():
     again = with_instruments(job, "internal_timing", (BLADES,))
     assert used_in(again, "internal_timing") == (BLADES,) and again.instruments == (BLADES, LAMP)
     assert with_instruments(again, "as_found", ()).instruments == (BLADES,)
+    disc = OwnInstrument(name="Disc 2", use="disc")
+    centre = with_instruments(change_in(new_job("x"), "dead_centre", first_stop_deg=40.0), "dead_centre", (disc,))
+    assert centre.dead_centre.disc == "Disc 2" == read_by(centre, "dead_centre", "first_stop_deg")
+    assert last_used(centre, "as_found") == ()
 
 
 @pytest.mark.parametrize(("day", "late"), [("2026-06-29", False), ("2026-06-30", False), ("2026-07-01", True)])

@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 from magview.job.entries import HEAD_PARTS
 from magview.job.feeds import Feed, feeds_of
 from magview.job.instruments import SEPARATOR
-from magview.job.read_with import FIELD, last_used, names_in, with_instruments
+from magview.job.read_with import field_of, last_used, names_in, with_instruments
 from magview.job.sheet import CAUTIONS, Job, title_of
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
@@ -134,7 +134,7 @@ class StagePage(Page):
             self.column.addWidget(cautions_frame())
         if self.feeds.buttons:
             self.column.addWidget(self.feeds)
-        if FIELD in self.form.entries:
+        if field_of(stage) in self.form.entries:
             self.column.addWidget(self._build_read_with())
         self.column.addWidget(self.form)
         if stage == "marks":
