@@ -95,7 +95,7 @@ def glass(layout: BreakerLayout, at: Sight, eye_deg: float, measured: bool = Tru
     words = [
         Word(
             str(at.lobe + 1),
-            (-0.55 * half, 0.52 * half),
+            (-side * 0.55 * half, 0.52 * half),  # before the mark, as on the rim
             "paper",
             0.83,
             True,

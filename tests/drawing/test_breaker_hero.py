@@ -254,6 +254,40 @@ def test_an_eye_ahead_of_the_edge_sees_it_short(magneto):
 
 
 @of_each
+@pytest.mark.parametrize("mirrored", [False, True])
+def test_the_glass_shows_the_edge_on_the_side_where_the_picture_has_it(magneto, mirrored):
+    """The picture turned until its mark points up is the glass: edge, bar and number on the same sides."""
+    radius, ratio = magneto.marks.radius_mm, magneto.cam.turns_per_rotor_turn
+    for mm, eye in ((-0.4, 0.0), (0.25, 0.0), (2.9, 0.0), (-2.9, 0.0), (0.3, -6.0), (-0.2, 8.0)):
+        rotor = magneto.e_gap_deg + math.degrees(math.atan(mm / radius)) / ratio
+        scene = breaker_scene(Shown(magneto, rotor), Options(eye_deg=eye, mirrored=mirrored))
+        (bar,) = drawn(scene, "straightedge", "straightedge", "steel_high")
+        (number,) = (word for word in scene.words if word.disc)
+        (mark,) = (m for m in mark_bearings(scene) if abs(apart(bearing(number.at), m)) < 10.0)
+        up = math.radians(mark)
+        turned = np.array([(math.cos(up), -math.sin(up)), (math.sin(up), math.cos(up))])
+        edge, back = bar[:2] @ turned.T, bar[2:] @ turned.T
+        at_rim = np.interp(radius, edge[::-1, 1], edge[::-1, 0])
+        glass = scene.glasses[0].scene
+        half = scene.glasses[0].half_mm
+        seen = [p for _, p in pieces_of(glass, "straightedge") if p.style.line == "ink" and not p.closed]
+        if abs(at_rim) < 1.1 * half:
+            assert seen[0].outlines[0][0][0] == pytest.approx(at_rim, abs=0.02)
+            (small,) = (p for _, p in pieces_of(glass, "straightedge") if p.style.fill == "steel_high")
+            side = small.outlines[0][:, 0].mean() - seen[0].outlines[0][0][0]
+            assert np.sign(side) == np.sign(back[:, 0].mean() - edge[:, 0].mean())
+        else:
+            (arrow,) = (p for _, p in pieces_of(glass, "straightedge") if p.style.fill == "ink")
+            assert np.sign(arrow.outlines[0][:, 0].mean()) == np.sign(at_rim)
+        (told,) = (word for word in glass.words if word.disc)
+        assert told.text == number.text
+        assert np.sign(told.at[0]) == np.sign((turned @ np.array(number.at))[0]), "its number stands before the mark"
+        past = "past" if mm > 0 else "short of"
+        told_so = next(w for w in scene.corners if w.corner == "bottom-left").lines[-1].wordings[0]
+        assert told_so == f"edge {abs(mm):.2f} mm {past} mark {number.text}"
+
+
+@of_each
 def test_the_whole_bar_is_drawn_where_the_eye_sees_it(magneto):
     """Moved sideways by height · tan(eye), parallel to itself; its own mark stays where it is."""
     for rotor, eye in ((0.0, 20.0), (130.0, -31.0)):

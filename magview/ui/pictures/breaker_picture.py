@@ -11,7 +11,7 @@ from PySide6.QtGui import QColor, QFontInfo, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QWidget
 
 from magview.bench.state import BenchState
-from magview.bench.words import breaker_end_sense
+from magview.bench.words import breaker_end_sense, cam_sense
 from magview.drawing.breaker_end import PARENTS, STILL, BreakerEnd, ByEye, Pose, breaker_end
 from magview.drawing.breaker_hero import Shown, breaker_scene
 from magview.drawing.breaker_words import description, remark, to_scale
@@ -224,6 +224,11 @@ class BreakerPicture(PictureView):
     def sense(self) -> int:
         """+1 where the rotor turns clockwise seen from the breaker end."""
         return breaker_end_sense(self._model.state.magneto)
+
+    @property
+    def edge_sense(self) -> int:
+        """+1 where cam and straightedge turn clockwise seen from the breaker end: the rotor's way or against it."""
+        return cam_sense(self._model.state.magneto)
 
     def place_of(self, part: str) -> QPointF:
         """Return the place of a part in the picture now [px]; "ground" is the rim, clear of the marks."""

@@ -57,7 +57,7 @@ class Eye(QWidget):
             r = math.radians(b)
             return self._view.pixel(rim * math.sin(r), rim * math.cos(r))
 
-        sense = self._view.sense
+        sense = self._view.edge_sense
         ahead = at(bearing + sense) - at(bearing - sense)
         length = math.hypot(ahead.x(), ahead.y()) or 1.0
         return at(bearing), ahead / length
