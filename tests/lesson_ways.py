@@ -20,7 +20,7 @@ SQUARE = [do.LayStraightedge(True), do.Sight(0.0)]
 
 def light(run: LessonRun) -> list[do.Act]:
     """Until the lamp lights: out first where it burns."""
-    return [LAMP, LAMP] if lamp(run.practice).text == "light" else [LAMP]
+    return [LAMP, LAMP] if lamp(run.practice).text == "lit" else [LAMP]
 
 
 # One entry a step: the acts that a learner needs for it, or what finds them from where the lesson stands.

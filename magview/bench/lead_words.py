@@ -194,7 +194,7 @@ LAMPS: dict[LampKind, str] = {
 """Behaviour of each kind of timing light."""
 
 BURNS = {
-    False: (marked("dark"), marked("light")),
+    False: (marked("dark"), "light"),
     True: (marked("buzzes low"), marked("buzzes high")),
 }
 """By buzzer: what it does, not burning and burning."""

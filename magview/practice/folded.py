@@ -16,6 +16,8 @@ from magview.practice.state import Practice, true_readings
 from magview.practice.words import act_words
 from magview.spec.language import marked, number, tr, tr_n
 
+_TURNS = (do.TurnRotor, do.TurnPropeller, do.TurnUntil, do.TurnToReading)
+
 
 class Kind(Enum):
     """Kind of a card, by its title."""
@@ -64,6 +66,12 @@ class Folded:
     def after(self) -> Practice:
         """The room after its last act."""
         return self.steps[-1].after
+
+    @property
+    def title(self) -> str:
+        """Its kind in words; turning to where one looks is told in the same card, and named."""
+        turned = self.kind is Kind.LOOK and any(isinstance(step.act, _TURNS) for step in self.steps)
+        return tr("Turn and look") if turned else tr(self.kind.value)
 
     @property
     def words(self) -> str:

@@ -103,9 +103,17 @@ def paper_lines(exercise: Exercise) -> list[tuple[str, str]]:
 
 
 def limit_lines(exercise: Exercise) -> list[str]:
-    """The limits that the task is about, a line each."""
+    """The limits that the task is about, a line each.
+
+    Where only the rotor is to be held, or a thing written down, no gap and no opening is judged: naming their limits
+    there would ask for measurements that the task does not want.
+    """
     magneto, on = exercise.unit, exercise.installation
     low, high = magneto.gap_limits_mm
+    judged = {goal.goal for goal in exercise.goals}
+    if judged <= {"e-gap", "reading"}:
+        tolerance = magneto.marks.tolerance_mm
+        return [tr("edge within {tolerance:.3g} mm of its mark", tolerance=tolerance)] if "e-gap" in judged else []
     lines = [
         tr("largest gap {low} to {high} mm", low=low, high=high),
         tr("edge within {tolerance:.3g} mm of its mark as the contacts open", tolerance=magneto.marks.tolerance_mm),

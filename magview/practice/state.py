@@ -111,6 +111,10 @@ def _read_out(value: str | float) -> str:
     return number(value)
 
 
+_ON_SCREEN = {"light": marked("lit"), "light all the way round": marked("lit all the way round")}
+"""Words that people read for those that files and rules use, where the two differ."""
+
+
 @dataclass(frozen=True)
 class Said:
     """Reading of an instrument after the act just done: words, and the number read off if any."""
@@ -124,7 +128,7 @@ class Said:
     @property
     def text(self) -> str:
         """In the present language."""
-        return tr(self.words, **{k: _read_out(v) for k, v in self.places})
+        return tr(_ON_SCREEN.get(self.words, self.words), **{k: _read_out(v) for k, v in self.places})
 
     @property
     def plain(self) -> str:

@@ -35,7 +35,7 @@ class Hands:
 
     def sees_open(self) -> bool:
         """What the lamp says, by the kind that the data sheet names."""
-        burns = {"open": "light", "closed": "dark", "buzzer": "buzzes high"}
+        burns = {"open": "lit", "closed": "dark", "buzzer": "buzzes high"}
         return self.lamp() == burns[self.exercise.tray.lamp_kind]
 
     def edge(self) -> int | None:

@@ -163,7 +163,7 @@ def test_each_light_shows_the_opening_by_its_kind(kind):
     on = exercise(tray={"lamp": True, "lamp_kind": kind})
     room = acted(begin(on, 3), do.ConnectLamp(True))
     if kind == "plain":
-        assert acted(room, do.TurnUntil("lamp")).said.plain == says("light all the way round")
+        assert acted(room, do.TurnUntil("lamp")).said.plain == "light all the way round"
         assert instruments.shows_open(room) is None
         room = acted(room, do.TakeCoilOff(True))
     burns = {"open": "light", "closed": "dark", "buzzer": "buzzes high", "plain": "dark"}

@@ -14,6 +14,7 @@ from magview.practice.exercise import Exercise
 from magview.practice.faults import begin
 from magview.practice.lead_proof import lead_faults
 from magview.practice.library import find_exercise, find_lesson, read_exercise, shipped_exercises
+from magview.practice.paper import limit_lines
 from magview.practice.state import true_readings, view
 from magview.spec.base import SpecError
 from magview.spec.files import dump_json, write_model
@@ -185,3 +186,11 @@ def test_where_the_lamp_is_needed_a_hint_says_what_grounds_it(name):
     assert circuit(lead, contacts_closed=False, tab=False).lamp_sees_closed, (
         "as the hint says: with the switch off it stays dark"
     )
+
+
+def test_the_task_names_the_limits_of_what_it_judges_alone():
+    assert limit_lines(find_exercise("find-the-e-gap")) == [
+        says("edge within {tolerance:.3g} mm of its mark", tolerance=0.6)
+    ]
+    assert limit_lines(find_exercise("measure-the-gap")) == limit_lines(find_exercise("when-do-they-open")) == []
+    assert len(limit_lines(find_exercise("gap-wrong"))) == 2

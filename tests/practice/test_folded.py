@@ -48,6 +48,13 @@ def test_nudges_and_the_turning_between_them_are_one_card():
     assert cards[2].count_words == says("{count} turns in 1", count=3)
 
 
+def test_a_card_of_looking_names_the_turning_that_it_holds():
+    turned = debrief(done("gap-wrong", do.ConnectLamp(True), do.TurnRotor(5.0))).cards
+    still = debrief(done("gap-wrong", do.ConnectLamp(True))).cards
+    assert [card.title for card in turned] == [says("Turn and look"), says("Hand in")]
+    assert still[0].title == says("Look")
+
+
 @pytest.mark.parametrize("name", ["gap-wrong", "both-everything-wrong"])
 def test_every_act_stands_in_one_card_and_in_its_order(name):
     told = debrief(Trainee(find_exercise(name), 3).work())

@@ -79,9 +79,10 @@ def test_whoever_lays_it_on_leans_to_one_side_until_he_looks_square():
 def test_a_grounded_primary_looks_closed_to_the_lamp():
     practice = acted(room("when-do-they-open"), do.ConnectLamp(True), do.TurnUntil("widest"))
     assert instruments.lamp(practice).text == "dark"  # the switch is off
-    assert instruments.lamp(acted(practice, bench.SwitchIgnition(True))).text == "light"
+    burning = instruments.lamp(acted(practice, bench.SwitchIgnition(True)))
+    assert (burning.text, burning.plain) == (says("lit"), "light"), "files and rules keep their word"
     assert instruments.lamp(acted(practice, bench.PullPlug(True))).text == "dark"  # the tab grounds it
-    assert instruments.lamp(acted(practice, bench.PullPlug(True), bench.SlipPaper(True))).text == "light"
+    assert instruments.lamp(acted(practice, bench.PullPlug(True), bench.SlipPaper(True))).text == "lit"
     assert instruments.lamp(acted(practice, do.ConnectLamp(False))).text == "not connected"
 
 

@@ -114,4 +114,4 @@ def _folded(card: Folded, is_open: bool) -> Card:
     sign = Sign.OUT if card.danger else _SIGNS[card.outcome]
     foot = tr("open: {acts}", acts=card.count_words) if is_open else card.count_words
     words = card.danger or card.words
-    return Card(tr(card.kind.value), clock_words(card.steps[0].at_s), words, foot, sign, card.number)
+    return Card(card.title, clock_words(card.steps[0].at_s), words, foot, sign, card.number)

@@ -36,7 +36,7 @@ class Lamp(QWidget):
             self._size_up()
 
     def show_words(self, words: str) -> None:
-        """Show "light", "dark" or "not connected"."""
+        """Show "lit", "dark" or "not connected"."""
         self.shows = words
         self.setAccessibleDescription(words)
         self.update()
@@ -51,7 +51,7 @@ class Lamp(QWidget):
         if self.shows == tr("not connected"):
             pen.setStyle(Qt.PenStyle.DotLine)
         painter.setPen(pen)
-        if self.shows == tr("light"):
+        if self.shows == tr("lit"):
             painter.setBrush(QColor("#ffd83d"))
             for dx, dy in ((1, 0), (0, 1), (0.7, 0.7), (0.7, -0.7)):
                 for way in (1.0, -1.0):

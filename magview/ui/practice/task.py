@@ -28,6 +28,8 @@ class TaskPanel(PracticePanel):
         self.name, self.task, self.limits = wrapped(tr(exercise.name)), wrapped(tr(exercise.task)), wrapped()
         self.limits.setText("\n".join(limit_lines(exercise)))
         self.limits.setAccessibleName(tr("Limits"))
+        if not self.limits.text():
+            self.limits.hide()
         for label in (self.name, self.task, self.limits):
             layout.addWidget(label)
         self._hints, self._told = exercise.hints, 0

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QEvent, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QPainter, QPaintEvent, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QFormLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from magview.practice.actions import Act
@@ -21,6 +21,12 @@ from magview.ui.practice.model import AttemptModel, PracticeModel
 
 CELLS = 6
 """Blades shown in the row."""
+
+_BESIDE = 9.0
+"""Room beside a cell's words, with its frame [px]."""
+
+_EMPTY = 0.3
+"""Least width of a place without blades, as a share of an even one."""
 
 
 @dataclass(frozen=True)
@@ -72,14 +78,30 @@ class TriedRow(QWidget):
         self.setAccessibleDescription("; ".join(f"{cell.words} {_told(cell)}" for cell in self.cells))
         self.update()
 
+    def boxes(self) -> list[QRectF]:
+        """The places from left to right, all of one width; a stack that needs more takes it from the others."""
+        bold = QFont(self.font())
+        bold.setBold(True)
+        metrics, even = QFontMetricsF(bold), self.width() / CELLS
+        needs = [metrics.horizontalAdvance(cell.words) + _BESIDE for cell in self.cells]
+        wanted = [max(0.0, need - even) for need in needs] + [0.0] * (CELLS - len(needs))
+        spare = [even - (needs[i] if i < len(needs) else _EMPTY * even) for i in range(CELLS)]
+        given, asked = sum(max(0.0, room) for room in spare), sum(wanted)
+        share = min(1.0, given / asked) if asked else 0.0
+        boxes, left = [], 0.0
+        for more, room in zip(wanted, spare, strict=True):
+            wide = even + share * more - (max(0.0, room) * share * asked / given if given else 0.0)
+            boxes.append(QRectF(left + 1.5, 1.5, wide - 3.0, self.height() - 3.0))
+            left += wide
+        return boxes
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """The places."""
         theme, painter = self.look.theme, QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        wide, bold = self.width() / CELLS, QFont(self.font())
+        bold = QFont(self.font())
         bold.setBold(True)
-        for i in range(CELLS):
-            box = QRectF(i * wide + 1.5, 1.5, wide - 3.0, self.height() - 3.0)
+        for i, box in enumerate(self.boxes()):
             cell = self.cells[i] if i < len(self.cells) else None
             fill, line = theme.base, theme.hair
             if cell is not None and cell.feel:
@@ -167,7 +189,7 @@ class TriedPanel(PracticePanel):
         """Show a room."""
         now = seen(practice)
         self.lamp_words.setText(now.lamp)
-        tint(self.lamp_words, self.look.theme.text, bold=now.lamp == tr("light"))
+        tint(self.lamp_words, self.look.theme.text, bold=now.lamp == tr("lit"))
         self.edge.setText(now.straightedge)
         self.eye.setText(now.eye or "–")
         self.disc.setText(now.disc)

@@ -6,6 +6,7 @@ from functools import partial
 
 import pytest
 from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QFont, QFontMetricsF
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
@@ -21,6 +22,7 @@ from magview.practice.screen_words import seen
 from magview.practice.state import SAFE_THINGS
 from magview.practice.tried import follows
 from magview.ui.kit.look import PROJECTED
+from magview.ui.practice.tried import Cell
 from tests.counts import sampled
 from tests.hands import click, drag, last_act, move_mouse, send_mouse, show
 
@@ -301,6 +303,14 @@ def test_what_was_tried_stands_in_a_row_until_the_rotor_turns(open_practice):
     assert {cell.blades for cell in cells} == felt
     assert [sum(cell.blades) for cell in cells] == sorted(sum(cell.blades) for cell in cells)
     assert follows(window.sight.tried.now) == window.sight.sentence.text()
+    row = window.sight.row
+    even = row.boxes()
+    row.show_cells([Cell((0.1, 0.35), "0.1 + 0.35", "go"), *(Cell((0.3,), "0.3", "go") for _ in range(3))])
+    boxes, bold = row.boxes(), QFont(row.font())
+    bold.setBold(True)
+    assert boxes[0].width() - 4 >= QFontMetricsF(bold).horizontalAdvance("0.1 + 0.35"), "a stack stands whole"
+    assert all(box.width() - 4 >= QFontMetricsF(bold).horizontalAdvance("0.3") for box in boxes[1:4])
+    assert boxes[-1].right() == pytest.approx(even[-1].right(), abs=0.01)
     window.model.do(do.TurnRotor(10.0))
     assert window.sight.sentence.text() == "Nothing tried yet."
     assert window.notebook.lines.item(0).text().startswith("Tried: ")
@@ -350,7 +360,7 @@ def test_the_lamp_is_told_by_word_and_shape(open_practice):
     for _ in range(2):
         window.model.do(do.TurnUntil("lamp"))
         shows[window.sight.lamp_words.text()] = window.pictures.breaker.laid().lamp
-    assert shows == {"light": "light", "dark": "dark"}
+    assert shows == {"lit": "light", "dark": "dark"}
     rays = [len(laid_scene(Laid(lamp), (0, 0), (0, 0), (400, 400), 12).groups[0].pieces) for lamp in shows.values()]
     assert len(set(rays)) == 2, "in black and white they differ too"
 
