@@ -27,6 +27,9 @@ _PLOTS = 0.45
 _CRANK = 0.45
 """… and the crank's share of the width below, beside the shaft."""
 
+_HERO_PX, _ROW_PX = 404, 176
+"""Height that the breaker end wants, and height that is left to the row below for it."""
+
 _ROOMY, _SHARED = 56, 38
 """From these heights on [lines of type] all pictures have room with the plots, and the two large ones."""
 
@@ -135,14 +138,16 @@ class BenchPictures(QSplitter):
         tall = height >= _SHARED * line
         self.row.setVisible(tall and (small if engine else not plots))
         self.above.setVisible(not plots or tall)
-        self._share_out(width, plots)
+        self._share_out(width, plots, engine)
 
-    def _share_out(self, width: int, plots: bool) -> None:
+    def _share_out(self, width: int, plots: bool, engine: bool) -> None:
         height = self.height()
         rest = _PLOTS if plots else 1.0 - _UPPER if self.row.isVisibleTo(self) else 0.0
         above = round((1.0 - rest) * height)
+        if not (plots or engine):  # in a small window the row below gives way to the breaker end
+            above = max(above, min(_HERO_PX, height - _ROW_PX))
         self.setSizes([above, height - above, height - above])
-        hero = round(min(0.62 * width, 1.13 * above))
+        hero = round(min(0.62 * width, 1.14 * above))
         self.above.setSizes([hero, width - hero])
         self.row.setSizes([round(_CRANK * width), round(0.64 * width), round(0.36 * width)])
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from magview.bench.actions import MountMagneto, ReadLamp, TurnBackplate, TurnRotor
 from magview.bench.conditions import Condition
@@ -70,3 +71,16 @@ def test_without_an_engine_piston_and_finger_are_not_known(open_window):
     window = open_window("seven-radial")
     assert [sign(window, condition) for condition in Condition] == [Sign.UNKNOWN, Sign.IN, Sign.IN, Sign.UNKNOWN]
     assert "Piston No. 1: no engine, not known" in window.panel.conditions.box(PISTON).accessibleName()
+
+
+def test_the_breaker_end_is_large_enough_in_the_smallest_usual_window(open_window):
+    """At least 455 × 400 px of a client area of 1280 × 660; the row below keeps its room."""
+    window = open_window("seven-radial-left", (1280, 660))
+    QApplication.processEvents()
+    assert window.breaker.width() >= 455
+    assert window.breaker.height() >= 400
+    assert window.pictures.row.height() >= 176
+    window.resize(1920, 1040)
+    QApplication.processEvents()
+    assert window.breaker.width() >= 1.12 * window.breaker.height() - 1
+    assert window.breaker.height() >= 600

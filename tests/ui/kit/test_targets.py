@@ -186,7 +186,7 @@ def test_rings_of_the_coupling_are_as_broad_as_a_target(open_window):
     view = open_window("seven-radial-left", (1280, 660)).drive
     settled()
     middle, held = view.pixel(0.0, 0.0), {}
-    for radius in range(0, 90):
+    for radius in range(0, 140):
         rest_on(view, middle - QPointF(float(radius), 0.0))
         if hand_cursor(view):
             name = view.viewport().toolTip().split(":")[0]
