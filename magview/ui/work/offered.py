@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from PySide6.QtCore import QEvent, QObject, QStringListModel, Qt
 from PySide6.QtWidgets import QCompleter
@@ -28,6 +29,8 @@ class Offer(QObject):
         completer.activated.connect(self._taken)
         line.setCompleter(completer)
         line.entered.connect(self._keep)
+        # Not at the loss of the keyboard: that comes to a line while it is being destroyed, too.
+        line.editingFinished.connect(partial(line.setPlaceholderText, ""))
         line.installEventFilter(self)
 
     def _known(self) -> list[str]:
@@ -43,8 +46,6 @@ class Offer(QObject):
             known = self._known()
             self._texts.setStringList(known)
             self._line.setPlaceholderText(tr("Down: {first}", first=known[0]) if known else "")
-        elif event.type() == QEvent.Type.FocusOut:
-            self._line.setPlaceholderText("")
         elif (
             event.type() == QEvent.Type.KeyPress
             and event.key() == Qt.Key.Key_Down  # type: ignore[attr-defined]
