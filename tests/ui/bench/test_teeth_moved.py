@@ -62,7 +62,7 @@ def test_the_internal_page_says_both_parts_and_its_rows_stay(window):
 
 
 def test_the_coupling_s_caption_tells_what_a_tooth_does(window):
-    """In the small picture of the internal page, which stands beside its words, and in the engine page's large one."""
+    """In the small picture of the internal page, its words beside it, and in the large one of the engine page."""
     assert f"One tooth, of crank: A {A_TOOTH:.2f}°" in told(window)
     window.tabs.setCurrentIndex(1)
     QApplication.processEvents()
