@@ -32,7 +32,7 @@ class LessonReadings(QWidget):
         goals = {goal.goal for goal in practice.exercise.goals}
         engine = practice.bench.engaged is not None
         self.gauges: dict[str, Gauge] = {}
-        if not engine or goals & {"gap", "opening"}:
+        if goals & {"gap", "opening"}:  # where the rotor or the lead is the matter, they would tell of another thing
             self.gauges["gap"] = Gauge(tr("Largest gap, lobe 1"), look)
             self.gauges["opening"] = Gauge(tr("Contacts open, lobe 1"), look)
         if engine and "timing" in goals:

@@ -16,7 +16,7 @@ from magview.ui.learn.model import LessonModel
 from magview.ui.learn.strip_parts import ActLabel, Chip, Dots, Feedback, NextButton, em_of
 
 HEIGHT_EM = 15.2
-_STEPS_EM, _ACT_EM, _HOW_EM, _QUESTION_EM, _FEEDBACK_EM = 1.8, 2.5, 3.0, 3.2, 4.4
+_STEPS_EM, _ACT_EM, _HOW_EM, _QUESTION_EM, _FEEDBACK_EM = 1.8, 2.5, 4.0, 3.2, 4.4
 _SHORT_ACT = 120
 """An act longer than this many letters, of a lesson written otherwise, is told below its title."""
 

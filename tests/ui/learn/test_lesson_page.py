@@ -81,6 +81,11 @@ def test_a_rotor_to_be_let_go_is_asked_of_the_box_that_holds_it_alone(open_windo
     page = open_lesson(open_window, "neutral-and-e-gap")
     learner = at_step(page, "neutral-and-e-gap", 1)
     assert page.controls.needed == ("hold",)
+    how = page.strip.how
+    three = 3 * how.fontMetrics().lineSpacing()
+    assert max(three, how.heightForWidth(how.width())) <= how.height(), "the whole of the warning is to be read"
+    assert how.geometry().bottom() <= page.strip.feedback.geometry().top()
+    assert not page.readings.gauges, "where the rotor stands is the matter: no setting is told beside it"
     note = page.pictures.view("pull").sheet.note
     assert not note.isVisible(), "the plot does not say beforehand where the rotor swings"
     learner.answer()
