@@ -146,6 +146,11 @@ def format_angle(deg: float, signed: bool = False, digits: int = DEG_DIGITS) -> 
     return _quantity(deg, "deg", "+" if signed else "", str(digits))
 
 
+def with_minus(text: str) -> str:
+    """A text whose negative numbers have the minus of typography in place of a hyphen, as painted and printed."""
+    return re.sub(r"(?<![\w.,])-(?=\d)", "−", text)
+
+
 def unbroken(text: str) -> str:
     """A text in which no line ends between a number and its unit of length."""
     return re.sub(r"(?<=\d) (?=(?:mm|in)\b)", "\u00a0", text)

@@ -18,6 +18,7 @@ from magview.spec.language import (
     tr,
     tr_n,
     unbroken,
+    with_minus,
 )
 
 WORDS = {
@@ -132,3 +133,13 @@ def test_what_is_written_as_nought_has_no_minus_sign(value):
 
 def test_no_line_ends_between_a_number_and_its_unit():
     assert unbroken("piston 9.475 mm down in 2 in") == "piston 9.475\u00a0mm down in 2\u00a0in"
+
+
+@pytest.mark.parametrize(
+    ("text", "painted"),
+    [("-0.95°", "−0.95°"), ("core flux -86 %", "core flux −86 %"), ("2026-05-01", "2026-05-01"), ("1e-05", "1e-05"),
+     ("cam, lobes 1-4", "cam, lobes 1-4"), ("from -2.50° to +0.00°", "from −2.50° to +0.00°"),
+     ("half-speed", "half-speed")],
+)  # fmt: skip
+def test_negative_numbers_are_painted_with_a_minus_and_nothing_else_is_changed(text, painted):
+    assert with_minus(text) == painted

@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontInfo, QFontMetricsF, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from magview.spec.language import tr
+from magview.spec.language import tr, with_minus
 from magview.ui.kit.look import Look
 from magview.ui.kit.signs import Sign
 
@@ -196,7 +196,9 @@ class Gauge(QWidget):
         painter.setPen(QColor(shown.sign.colour(theme)))
         painter.drawText(line, Qt.AlignmentFlag.AlignRight, shown.sign.mark)
         painter.setPen(QColor(theme.text))
-        painter.drawText(line.adjusted(0, 0, -1.7 * self._em, 0), Qt.AlignmentFlag.AlignRight, shown.words)
+        painter.drawText(
+            line.adjusted(0, 0, -1.7 * self._em, 0), Qt.AlignmentFlag.AlignRight, with_minus(shown.words)
+        )
 
     def _paint_own(self, painter: QPainter, own: tuple[float, float]) -> None:
         theme, bar, em = self._look.theme, self._bar(), self._em
@@ -217,9 +219,10 @@ class Gauge(QWidget):
         painter.setFont(font)
         painter.setPen(QColor(self._look.theme.faint))
         y = self._bar().bottom() + (1.0 if shown.own is not None else 0.25) * self._em
-        widths = [metrics.horizontalAdvance(words) for words in shown.ends]
+        ends = [with_minus(words) for words in shown.ends]
+        widths = [metrics.horizontalAdvance(words) for words in ends]
         # Apart from one another, and not off the gauge, however narrow it is.
         first = max(0.0, min(left - widths[0] / 2, (left + right) / 2 - widths[0] - 2))
         second = min(self.width() - widths[1], max(right - widths[1] / 2, first + widths[0] + 4))
-        for x, words in ((first, shown.ends[0]), (second, shown.ends[1])):
+        for x, words in ((first, ends[0]), (second, ends[1])):
             painter.drawText(QPointF(x, y + metrics.ascent()), words)

@@ -10,6 +10,7 @@ from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QFontMetricsF, QPainter, QPen
 
 from magview.drawing.scene import EDGE_PX, CornerWords, Frame, Scene, Term, Word, glass_radius
+from magview.spec.language import with_minus
 
 _ACROSS = {
     "top-left": "top-right",
@@ -45,7 +46,7 @@ class SceneWords:
 
     def width(self, text: str, px: float, bold: bool = False) -> float:
         """Width of words [px]."""
-        return _width(text, self._family, max(px, LEAST_PX), bold)
+        return _width(with_minus(text), self._family, max(px, LEAST_PX), bold)
 
     def _write(
         self, text: str, at: QPointF, px: float, role: str, bold: bool = False, align: str = "middle",
@@ -64,7 +65,7 @@ class SceneWords:
             painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.setFont(font)
         painter.setPen(self._colour(role))
-        painter.drawText(QPointF(x, at.y() + height / 2), text)
+        painter.drawText(QPointF(x, at.y() + height / 2), with_minus(text))
 
     # ------------------------------------------------------------------ on parts
 

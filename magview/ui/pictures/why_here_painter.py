@@ -9,7 +9,7 @@ from PySide6.QtGui import QBrush, QColor, QFont, QFontInfo, QFontMetricsF, QPain
 
 from magview.curves.why_here import WhyHere
 from magview.drawing.shapes import Array
-from magview.spec.language import tr
+from magview.spec.language import tr, with_minus
 from magview.ui.kit.look import Look
 from magview.ui.pictures.scene_colours import scene_colours
 from magview.ui.pictures.why_here_room import LANES, WhyHereRoom
@@ -56,7 +56,7 @@ class WhyHerePainter:
             font.setPixelSize(_small_px(font))
         painter.setFont(font)
         painter.setPen(self._colour(role))
-        painter.drawText(box, int(flags) | int(Qt.TextFlag.TextWordWrap), text)
+        painter.drawText(box, int(flags) | int(Qt.TextFlag.TextWordWrap), with_minus(text))
 
     def paint_title(self) -> None:
         """Name the picture."""
