@@ -9,6 +9,7 @@ from typing import TYPE_CHECKING, Any
 
 from magview.cli.streams import words_stream, write_out, write_pdf
 from magview.paper.sizes import PAPERS
+from magview.spec.base import SpecError
 from magview.spec.language import marked, tr
 
 if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job sheet
@@ -24,7 +25,13 @@ def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     """Put both commands beside the others."""
     sheet = commands.add_parser("sheet", help=tr("Tell how a job sheet stands; write it as PDF, HTML, CSV or JSON."))
     sheet.add_argument(
-        "job", metavar="JOB", help=tr("Take this job sheet: a file, or the shipped one (seven-radial-left).")
+        "job",
+        metavar="JOB",
+        nargs="?",
+        help=tr("Take this job sheet: a file, or the shipped one (seven-radial-left)."),
+    )
+    sheet.add_argument(
+        "--blank", metavar="OUT", help=tr("Write a blank form for the pencil, both magnetos, as PDF or HTML.")
     )
     for kind in ("pdf", "html", "csv"):
         words = tr("Write it as {kind}, such as sheet.{ending}.", kind=kind.upper(), ending=kind)
@@ -72,6 +79,14 @@ def run_schema(arguments: argparse.Namespace) -> int:
 
 def run_sheet(arguments: argparse.Namespace) -> int:
     """Write what was asked for, and say how the sheet stands. Exit code 1 for one that is unfinished or out."""
+    if arguments.blank:
+        from magview.job.blank_form import blank_form
+
+        write_pdf(Path(arguments.blank), blank_form(arguments.paper), or_html=True)
+        if arguments.job is None:
+            return PASS
+    if arguments.job is None:
+        raise SpecError(tr("no job sheet is given; name one, such as seven-radial-left, or ask for --blank form.pdf"))
     from magview.job import judge
     from magview.job.document import document
     from magview.job.library import job_path, read_job

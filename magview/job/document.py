@@ -10,7 +10,7 @@ from magview.bench.sureness import percent_words, value_words
 from magview.job import judge, status
 from magview.job.history import Drift
 from magview.job.paper_pictures import BREAKER_MM, pictures
-from magview.job.parts import LENGTH, OPENING, PLATE, Sure, Uncertainty, title_in
+from magview.job.parts import LENGTH, OPENING, PLATE, Signature, Sure, Uncertainty, title_in
 from magview.job.photographs import read_photograph
 from magview.job.read_with import overdue, stages_of
 from magview.job.readings import ReadingRow, label_of, rows, unjudged_words
@@ -328,27 +328,30 @@ def _drift(drift: Drift) -> Iterator[Block]:
         yield Paragraph(sentence)
 
 
-def _end(job: Job) -> Iterator[Block]:
-    yield Heading(tr("Signature"))
-    s = job.signature
+def signature_lines(signature: Signature | None) -> tuple[SignatureLines, SignatureLines]:
+    """Lines for whoever did the work, and for another person who checked it, as far as they are filled in."""
+    s = signature
     who, licence, day = ("", "", "") if s is None else (s.who, s.licence_no, s.day)
     second, second_licence = ("", "") if s is None else (s.checked_by, s.checked_licence_no)
-    yield SignatureLines(
-        (
-            (tr("Work done by"), who),
-            (tr("Licence no."), licence),
-            (tr("Date"), day),
-            (tr("Signature"), ""),
-        )
+    return (
+        SignatureLines(
+            ((tr("Work done by"), who), (tr("Licence no."), licence), (tr("Date"), day), (tr("Signature"), ""))
+        ),
+        SignatureLines(
+            (
+                (tr("Independent check by"), second),
+                (tr("Licence no."), second_licence),
+                (tr("Date"), ""),
+                (tr("Signature"), ""),
+            )
+        ),
     )
-    yield SignatureLines(
-        (
-            (tr("Independent check by"), second),
-            (tr("Licence no."), second_licence),
-            (tr("Date"), ""),
-            (tr("Signature"), ""),
-        )
-    )
+
+
+def _end(job: Job) -> Iterator[Block]:
+    yield Heading(tr("Signature"))
+    yield from signature_lines(job.signature)
     yield Paragraph(tr("This sheet is a training and planning aid. It is no release to service."), "small")
-    if s is not None:
-        yield Paragraph(tr("The signature covers the sheet with the digest {covers}.", covers=s.covers), "small")
+    if job.signature is not None:
+        words = tr("The signature covers the sheet with the digest {covers}.", covers=job.signature.covers)
+        yield Paragraph(words, "small")

@@ -91,6 +91,8 @@ class Table:
     """A letter for each column, "l" or "r"; left out, all are "l"."""
     to_fill: bool = False
     """Ruled, with rows high enough for a hand; "" is a blank."""
+    row_mm: float = 8.5
+    """Least height of a row to fill: an exercise book's."""
 
 
 @dataclass(frozen=True)

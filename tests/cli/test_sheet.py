@@ -111,3 +111,12 @@ def test_where_qt_cannot_be_loaded_one_sentence_says_so(tmp_path):
     assert done.returncode == 2 and "Traceback" not in done.stderr
     assert "libgl1" in done.stderr and "--html" in done.stderr
     assert (tmp_path / "o.html").exists()
+
+
+def test_a_blank_form_needs_no_sheet(capsys, tmp_path):
+    out = tmp_path / "form.pdf"
+    assert run(capsys, "sheet", "--blank", str(out)) == (0, "", "")
+    assert out.read_bytes().startswith(b"%PDF")
+    code, _, err = run(capsys, "sheet")
+    assert code == 2 and "--blank form.pdf" in err
+    assert run(capsys, "sheet", "--blank", str(tmp_path / "gone" / "x.pdf"))[0] == 2

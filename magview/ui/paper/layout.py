@@ -23,8 +23,8 @@ from magview.ui.paper.text_lines import Laid, broken, font_of, widest
 DPI = 600
 _MM = DPI / 25.4
 _INK, _GROUND = "#000000", "#ececec"
-_ROW_MM, _LINE_MM = 8.5, 9.0
-"""A row and a line to write into: a ruled exercise book's."""
+_LINE_MM = 9.0
+"""A line to write on."""
 
 
 @dataclass(frozen=True)
@@ -300,7 +300,7 @@ class Layout:
             for cell, width, way in zip(cells, widths, ways, strict=True)
         ]
         tallest = max(height for _, height in laid) + (1.5 if table.to_fill else 1.0) * _MM
-        return _Row(laid, tallest if bold or not table.to_fill else max(tallest, _ROW_MM * _MM))
+        return _Row(laid, tallest if bold or not table.to_fill else max(tallest, table.row_mm * _MM))
 
     def _draw_row(self, table: blocks.Table, row: _Row, widths: list[float], heading: bool = False) -> None:
         x = self._left

@@ -8,11 +8,13 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QMenu
 
+from magview.job.blank_form import blank_form
 from magview.job.feeds import FEEDS, Feed, Source
 from magview.job.instruments import FILE
 from magview.job.library import job_path, shipped_jobs
 from magview.job.sheet import new_job
 from magview.job.store import JobStore
+from magview.paper.sizes import PaperSize
 from magview.spec.base import SpecError
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
@@ -51,6 +53,8 @@ class WorkPlace(Place):
             (tr("&Open job sheet…"), self.ask_open),
             (tr("Look at the &shipped job sheet"), self.open_shipped),
             (tr("&Instruments of your own…"), self.edit_instruments),
+            (tr("Blank form for the pencil, &A4…"), partial(self.ask_blank, "a4")),
+            (tr("Blank form for the pencil, &Letter…"), partial(self.ask_blank, "letter")),
         )
         home = HomePage(self.look, tr("Work"), acts)
         home.list(tr("&Under way"), self.under_way, self.go_on_with)
@@ -111,6 +115,21 @@ class WorkPlace(Place):
             "this sheet ships with the program and stays as it is; save it under a name of your own to work on it"
         )
         return self._open(store, fixed=True)
+
+    def ask_blank(self, paper: PaperSize) -> Path | None:
+        """Ask where, and print the blank form there; None if nowhere."""
+        from magview.ui.paper.pdf import print_pdf
+
+        name = self._beside() / f"magneto-blank-form-{paper}.pdf"
+        path = ask_save(self, tr("Print the blank form to PDF"), name, tr("PDF (*.pdf)"))
+        if path is None:
+            return None
+        try:
+            print_pdf(path, blank_form(paper, inches=self.look.inches))
+        except SpecError as error:
+            refuse(self, str(error))
+            return None
+        return path
 
     def edit_instruments(self) -> InstrumentsDialog:
         """Show the list of instruments that sheets choose from."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 
 from magview.bench.autosave import Autosave
 from magview.bench.placing import laid_out
@@ -266,3 +266,16 @@ def test_recent_things_are_told_whole_and_the_keyboard_follows_the_button_to_pre
     page.tell()
     QApplication.processEvents()
     assert all(w.width() >= w.sizeHint().width() for w in page.recent if isinstance(w, Link)), path
+
+
+def test_a_blank_form_is_printed_from_work_and_a_folder_that_is_gone_is_refused(start, monkeypatch, tmp_path):
+    window = start()
+    window.places.go("work")
+    refused = []
+    monkeypatch.setattr("magview.ui.work.place.refuse", lambda _, sentence: refused.append(sentence))
+    button = next(b for b in window.places.front.findChildren(QPushButton) if "A4" in b.text())
+    for path in (tmp_path / "form.pdf", tmp_path / "gone" / "form.pdf"):
+        monkeypatch.setattr("magview.ui.work.place.ask_save", lambda *a, to=path, **k: to)
+        click(button)
+    assert (tmp_path / "form.pdf").read_bytes().startswith(b"%PDF")
+    assert len(refused) == 1 and "cannot be written" in refused[0]
