@@ -257,6 +257,7 @@ def _add_shift(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
         help=tr("Judge and print move N of the list, such as 2. Without it, the first."),
     )  # fmt: skip
     add("--pdf", metavar="OUT", help=tr("Write the move as a plan of one page with steps to tick, such as plan.pdf."))
+    add("--html", metavar="OUT", help=tr("Write the plan step by step for a tablet, one file, such as plan.html."))
     add("--paper", type=str.lower, choices=PAPERS, default="a4", help=tr("Choose the size of paper: a4 or letter."))
     shift.set_defaults(run=_shift)
     return shift

@@ -16,7 +16,7 @@ from magview.bench.lamp_words import LOOK_FIRST, LOOK_FIRST_WHY, btdc_words, pla
 from magview.bench.state import Side
 from magview.bench.tooth_steps import tooth_degrees
 from magview.bench.words import move_words, way_words
-from magview.cli.streams import print_json, say, words_stream, write_pdf
+from magview.cli.streams import print_json, say, words_stream, write_out, write_pdf
 from magview.physics.engine.coupling import (
     Move,
     nearest_firings,
@@ -131,7 +131,7 @@ def _reading(arguments: argparse.Namespace, coupling: Coupling, side: Side, read
 
 
 def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: PairReading) -> int:
-    stream = words_stream(arguments.pdf, json_wanted=arguments.json)
+    stream = words_stream(arguments.pdf, arguments.html, json_wanted=arguments.json)
     reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
     try:
         moves = plan(reading.magneto_teeth, reading.drive_teeth, reading.rotor_turns_per_crank_turn, reads, wanted)
@@ -141,8 +141,10 @@ def _run_one(arguments: argparse.Namespace, coupling: Coupling, reading: PairRea
     if not 1 <= number <= len(moves):
         raise SpecError(tr("--move is {number}; there are the moves 1 to {last}", number=number, last=len(moves)))
     move, tolerance = moves[number - 1], coupling.timing_tolerance_deg
-    if arguments.pdf is not None and arguments.opening_change is not None:
-        raise SpecError(tr("--pdf needs a reading that stands: read the lamp again, and leave --opening-change out"))
+    if (arguments.pdf or arguments.html) and arguments.opening_change is not None:
+        raise SpecError(
+            tr("--pdf and --html need a reading that stands: read the lamp again, and leave --opening-change out")
+        )
     _print_plan(arguments, coupling, reading, move)
     good = None if tolerance is None else within_tolerance(move, tolerance)
     change = arguments.opening_change
@@ -253,17 +255,25 @@ def _say_care(stream: TextIO) -> None:
 
 
 def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: PairReading, move: Move) -> None:
-    """Write a move as a plan on one page, if that was asked for."""
-    if arguments.pdf is None:
+    """Write a move as a plan on one page and as one file of HTML, as far as that was asked for."""
+    if arguments.pdf is None and arguments.html is None:
         return
-    if coupling.installation is None:
-        raise SpecError(tr("--pdf needs an INSTALLATION: the plan names magneto and engine, and which way they turn"))
-    from magview.job.shift_plan import plan_from, shift_documents
+    from magview.job.shift_plan import plan_from, plan_typed, shift_documents
 
-    page = plan_from(
-        coupling.installation, reading.reads_btdc_deg, reading.wanted_btdc_deg, move, checked=arguments.checked
-    )
-    write_pdf(Path(arguments.pdf), *shift_documents(page, arguments.paper))
+    reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
+    if coupling.installation is not None:
+        page = plan_from(coupling.installation, reads, wanted, move, checked=arguments.checked)
+    else:
+        page = plan_typed(
+            coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted, move,
+            tolerance_deg=coupling.timing_tolerance_deg, rotation=coupling.rotation, name=coupling.name or "",
+        )  # fmt: skip
+    if arguments.pdf is not None:
+        write_pdf(Path(arguments.pdf), *shift_documents(page, arguments.paper))
+    if arguments.html is not None:
+        from magview.job.shift_html import shift_html
+
+        write_out(arguments.html, shift_html(page))
 
 
 # ---------------------------------------------------------------------- both
@@ -275,9 +285,9 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
         raise SpecError(tr("give --reads for one magneto, or both --left-reads and --right-reads"))
     if arguments.opening_change is not None:
         raise SpecError(tr("--opening-change is for one magneto: give --reads"))
-    if arguments.pdf is not None or arguments.move is not None:
+    if arguments.pdf is not None or arguments.html is not None or arguments.move is not None:
         raise SpecError(
-            tr("--pdf and --move are for one magneto: give --reads, and print each magneto's plan by itself")
+            tr("--pdf, --html and --move are for one magneto: give --reads, and print each magneto's plan by itself")
         )
     if coupling.installation is not None and coupling.installation.position == "single":
         raise SpecError(tr("this installation has a single magneto: give --reads"))

@@ -3,24 +3,33 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass, replace
-from itertools import zip_longest
+from dataclasses import replace
+from fractions import Fraction
 
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply
 from magview.bench.conditions import CONDITION_WORDS, conditions_at_opening
 from magview.bench.engine_words import move_outside_words, speed_words
-from magview.bench.lamp import LOOK_FIRST_CHECKS, look_first, refuse_unasked
-from magview.bench.lamp_words import LOOK_FIRST, standing_words
+from magview.bench.lamp import LOOK_FIRST_CHECKS, refuse_unasked
+from magview.bench.lamp_words import LOOK_FIRST, btdc_words, standing_words
 from magview.bench.placing import placed
-from magview.bench.state import BenchState, Engaged, Mounting, Side, readings
+from magview.bench.shift_plan import (
+    FACES,
+    ShiftPlan,
+    act_a,
+    act_b,
+    check_words,
+    start_words,
+    with_or_against,
+)
+from magview.bench.state import BenchState, Engaged, Side, readings
 from magview.bench.timing import timing_plan
 from magview.bench.tooth_steps import steps_between, tooth_degrees
-from magview.bench.words import direction_word, teeth_words, turned_words, way_words
-from magview.drawing.coupling_on_paper import coupling_svg
-from magview.job.document import POSITIONS, cautions
-from magview.job.paper_pictures import how_drawn
+from magview.drawing.shift_boxes import WIDTH_MM, boxes_svg
+from magview.drawing.shift_views import views_svg
+from magview.job.document import cautions
 from magview.job.parts import FIRING
+from magview.job.sheet import CAUTIONS
 from magview.job.words import shown
 from magview.paper.blocks import (
     BOX,
@@ -30,58 +39,32 @@ from magview.paper.blocks import (
     Paragraph,
     Picture,
     Pictures,
-    SignatureLines,
     Table,
     working_foot,
 )
 from magview.paper.sizes import PaperSize
-from magview.physics.engine.coupling import (
-    Move,
-    crank_advance_deg,
-    mesh,
-    rotor_shift_deg,
-)
+from magview.physics.engine.coupling import Move, crank_advance_deg
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
-from magview.spec.language import format_angle, tr
+from magview.spec.language import marked, tr
+from magview.spec.magneto import Rotation
 
 _TRIED = (
-    (83.0, False), (76.0, False), (68.0, False), (61.0, False),
-    (61.0, True), (50.0, True), (40.0, True), (32.0, True), (28.0, True),
-)  # fmt: skip
-"""Width of a picture [mm], and whether the rest is tight."""
+    (66.0, False),
+    (60.0, False),
+    (60.0, True),
+    (54.0, True),
+    (48.0, True),
+    (42.0, True),
+    (36.0, True),
+    (30.0, True),
+    (24.0, True),
+)
+"""Height of a view [mm], and whether the rest is tight."""
 
-_PIXELS_A_MM = 3.62
-"""Of a picture, so that type is of one size in all."""
-
-
-@dataclass(frozen=True)
-class ShiftPlan:
-    """A move of one magneto's coupling from as found, on a bench that has an engine."""
-
-    state: BenchState
-    engaged: Engaged
-    """The state's, with the magneto that is moved in view."""
-    move: Move
-
-    @property
-    def found(self) -> Mounting:
-        """The teeth as found, the painted marks where they then stand."""
-        return replace(self.engaged.mounting, magneto_teeth=0, disc_teeth=0)
-
-    @property
-    def wanted(self) -> Mounting:
-        """The teeth as wanted."""
-        return self.after(self.move.magneto_teeth, self.move.disc_teeth)
-
-    def after(self, magneto_teeth: int, disc_teeth: int) -> Mounting:
-        """So many teeth from as found, positive with rotation."""
-        return replace(self.found, magneto_teeth=magneto_teeth, disc_teeth=disc_teeth)
-
-    @property
-    def title(self) -> str:
-        """The title of the page."""
-        return tr("Tooth-shift plan: {magneto}", magneto=tr(self.state.magneto.name))
+PLANNING_AID = marked(
+    "Planning aid. The manual governs. The work is released by a person who holds the licence for it."
+)
 
 
 def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPlan:
@@ -95,7 +78,15 @@ def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPla
     chosen = move or next(iter(timing_plan(state, side, most=1)), None)
     if chosen is None:
         raise SpecError(tr("with this setting the contacts never open and close, so there is nothing to plan"))
-    return ShiftPlan(state, replace(state.engaged, side=side), chosen)
+    engaged = replace(state.engaged, side=side)
+    installation, found = engaged.installation, replace(engaged.mounting, magneto_teeth=0, disc_teeth=0)
+    flange_from_disc, disc_from_drive = found.marks_apart
+    return ShiftPlan(
+        installation.disc.magneto_teeth, installation.disc.drive_teeth, engaged.ratio, chosen, found.reads_btdc_deg,
+        found.wanted_btdc_deg, installation.engine.timing_tolerance_deg, state.magneto.rotation, state.magneto.name,
+        installation.engine.name, "single" if installation.position == "single" else side, flange_from_disc,
+        disc_from_drive, tuple(_warnings(state, engaged)), tuple(_conditions(state, engaged)),
+    )  # fmt: skip
 
 
 def plan_from(
@@ -114,175 +105,214 @@ def plan_from(
     return plan_of(state, side, move)
 
 
+def plan_typed(
+    magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_turn: float | Fraction, reads_btdc_deg: float,
+    wanted_btdc_deg: float, move: Move, *, tolerance_deg: float | None = None, rotation: Rotation | None = None,
+    name: str = "",
+) -> ShiftPlan:  # fmt: skip
+    """The plan of a coupling by its teeth and speed ratio alone: no cam, no file. Angles in crank degrees BTDC."""
+    return ShiftPlan(
+        magneto_teeth, drive_teeth, rotor_turns_per_crank_turn, move, reads_btdc_deg, wanted_btdc_deg, tolerance_deg,
+        rotation, name,
+    )  # fmt: skip
+
+
 def shift_documents(plan: ShiftPlan, size: PaperSize = "a4") -> Iterator[Document]:
     """The page with room, then ever tighter: the first that a page holds is the one to print."""
-    for picture_mm, tight in _TRIED:
-        blocks = tuple(_blocks(plan, picture_mm, tight))
-        yield Document(plan.title, working_foot(plan.title), blocks, size, grey=True)
+    for view_mm, tight in _TRIED:
+        yield Document(
+            plan.title, working_foot(plan.title), tuple(shift_blocks(plan, view_mm, tight)), size, grey=True
+        )
 
 
-def _blocks(plan: ShiftPlan, picture_mm: float, tight: bool) -> Iterator[Block]:
-    yield Heading(tr("Tooth-shift plan"), 1)
-    yield cautions(*((tr(LOOK_FIRST),) if look_first(plan.state, plan.engaged.side) else ()))
-    yield _what(plan)
-    yield from _warnings(plan)
-    yield _move(plan)
-    yield _pictures(plan, picture_mm)
-    slots = tr("The slots are those of the disc's marked tooth.")
-    yield Paragraph(f"{how_drawn(plan.state)} {slots}", "small")
-    yield _degrees(plan, tight)
-    yield from _steps(plan)
-    yield from _four(plan)
-    yield from _afterwards()
+def shift_blocks(plan: ShiftPlan, view_mm: float, tight: bool = False) -> Iterator[Block]:
+    """The blocks of one plan, each view so high; a sheet of both magnetos may take them as they are."""
+    yield Heading(_title(plan), 1, mark=_aim(plan))
+    yield Paragraph(_identity(), "small")
+    if plan.magneto or plan.engine:
+        yield Paragraph(" · ".join(filter(None, (tr(plan.magneto), tr(plan.engine)))), "small")
+    yield Paragraph(_warning(), "warning")
+    yield cautions(*((tr(LOOK_FIRST),) if plan.far_off else ()))
+    yield from (Paragraph(words, "warning") for words in all_warnings(plan))
+    if not plan.moves:
+        yield Paragraph(tr("Leave the teeth alone."), "warning")
+    else:
+        yield from _moves(plan, view_mm, tight)
+    yield from _afterwards(plan)
 
 
-def _what(plan: ShiftPlan) -> Table:
-    engaged, state, move = plan.engaged, plan.state, plan.move
-    engine, position = engaged.installation.engine, engaged.installation.position
-    side = position if position == "single" else engaged.side
-    turns = direction_word(1, state.magneto.rotation, "drive end")
-    tolerance = tr("±{tolerance}°", tolerance=engine.timing_tolerance_deg)
-    rows = (
-        (tr("Magneto"), f"{tr(state.magneto.name)}, {tr(POSITIONS[side])}"),
-        (tr("Rotation"), tr("{way} seen from the drive end", way=turns)),
-        (tr("Engine"), tr(engine.name)),
-        (tr("Teeth"), tr("{magneto} at the magneto, {drive} at the drive",
-                         magneto=engaged.installation.disc.magneto_teeth,
-                         drive=engaged.installation.disc.drive_teeth)),
-        (tr("Lamp reads"), shown(FIRING, engaged.mounting.reads_btdc_deg)),
-        (tr("Wanted"), f"{shown(FIRING, engaged.mounting.wanted_btdc_deg)}, {tolerance}"),
-        (tr("Expected"), shown(FIRING, round(move.result_btdc_deg, 9))),
-        (tr("Off by"), format_angle(move.residual_deg, True)),
+def _title(plan: ShiftPlan) -> str:
+    if plan.position in ("left", "right"):
+        return (
+            tr("Tooth-shift plan: left magneto") if plan.position == "left" else tr("Tooth-shift plan: right magneto")
+        )
+    return tr("Tooth-shift plan")
+
+
+def _aim(plan: ShiftPlan) -> str:
+    if plan.tolerance_deg is None:
+        return shown(FIRING, plan.wanted_btdc_deg)
+    return f"{shown(FIRING, plan.wanted_btdc_deg)}, {tr('±{tolerance}°', tolerance=plan.tolerance_deg)}"
+
+
+def _identity() -> str:
+    line = "_" * 9
+    return tr(
+        "Registration {line} Engine, serial {line} Hours {line} Magneto, serial {line} Manual, page {line} "
+        "Date {line}",
+        line=line,
     )  # fmt: skip
-    pairs = zip(rows[::2], rows[1::2], strict=True)
-    return Table((), tuple((*left, *right) for left, right in pairs), (1.4, 3.1, 1.3, 3.2))
 
 
-def _move(plan: ShiftPlan) -> Table:
-    rotation, move = plan.state.magneto.rotation, plan.move
-    rows = (
-        (tr("A disc on the drive flange"), teeth_words(move.disc_teeth, rotation, "drive end")),
-        (tr("B magneto flange on the disc"), teeth_words(move.magneto_teeth, rotation, "drive end")),
+def _warning() -> str:
+    return kept_together(
+        tr(
+            "WARNING Treat the propeller as live, by both magnetos. {box} switch OFF {box} left lead proved "
+            "{box} right lead proved {box} plugs out, leads grounded {box} chocks, arc clear",
+            box=BOX,
+        )
     )
-    return Table((), rows, (1.4, 2.2), frozenset((0, 1)))  # what is done must catch the eye
 
 
-def _warnings(plan: ShiftPlan) -> Iterator[Block]:
-    state, engaged, side = plan.state, plan.engaged, plan.engaged.side
-    outside = move_outside_words(plan.move, engaged.installation.engine.timing_tolerance_deg)
-    if outside:
-        yield Paragraph(tr("✗ This move does not reach it: {outside}.", outside=outside), "warning")
+def kept_together(words: str) -> str:
+    """Words whose boxes do not part from what follows them."""
+    return words.replace(f"{BOX} ", f"{BOX}\u00a0")
+
+
+def safety_words() -> tuple[str, ...]:
+    """The warning with its boxes, and every caution."""
+    return _warning(), *(tr(caution) for caution in CAUTIONS)
+
+
+def unknown_rotation_words() -> str:
+    """Said in place of arrows."""
+    return kept_together(
+        tr(
+            "Rotation not given, so no arrows: find which way the magneto turns as you stand at the engine, and mark "
+            "it. WITH is that way. {box} ↻ {box} ↺",
+            box=BOX,
+        )
+    )
+
+
+def all_warnings(plan: ShiftPlan) -> tuple[str, ...]:
+    """Warnings that stand over the numbers, the plan's own among them."""
+    outside = "" if plan.tolerance_deg is None else move_outside_words(plan.move, plan.tolerance_deg)
+    if not outside:
+        return plan.warnings
+    return (tr("✗ This move does not reach it: {outside}.", outside=outside), *plan.warnings)
+
+
+def _warnings(state: BenchState, engaged: Engaged) -> Iterator[str]:
     if not readings(state).within_limits:
-        words = tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
-        yield Paragraph(words, "warning")
+        yield tr("⚠ The internal timing is out of limits: put that right first, no tooth makes up for it.")
     mismatch = speed_words(engaged.installation)
     if mismatch:
-        yield Paragraph(tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch), "warning")
-    if doubt := standing_words(state, side):
-        yield Paragraph(doubt, "warning")
+        yield tr("⚠ The installation does not fit together: {mismatch}.", mismatch=mismatch)
+    if doubt := standing_words(state, engaged.side):
+        yield doubt
 
 
-def _pictures(plan: ShiftPlan, width_mm: float) -> Pictures:
-    found = []
-    for title, at in ((tr("Coupling as found"), plan.found), (tr("Coupling as wanted"), plan.wanted)):
-        magneto, drive = _slots(plan, at)
-        where = tr("magneto slot {magneto}, drive slot {drive}", magneto=magneto, drive=drive)
-        drawn = coupling_svg(plan.state, plan.engaged, at, title, round(_PIXELS_A_MM * width_mm))
-        found.append(Picture(width_mm, drawn, caption=f"{title}: {where}."))
-    return Pictures(tuple(found))
+def _conditions(state: BenchState, engaged: Engaged) -> Iterator[tuple[str, bool]]:
+    found = replace(engaged.mounting, magneto_teeth=0, disc_teeth=0)
+    as_found = replace(engaged, left=found) if engaged.side == "left" else replace(engaged, right=found)
+    for one in conditions_at_opening(replace(state, engaged=as_found), engaged.side) or ():
+        yield tr(CONDITION_WORDS[one.condition]), one.met
 
 
-def _degrees(plan: ShiftPlan, tight: bool) -> Block:
-    coupling, ratio = plan.engaged.installation.disc, plan.engaged.ratio
-    magneto, drive = coupling.magneto_teeth, coupling.drive_teeth
-    if tight:
-        return Paragraph(tooth_degrees(magneto, drive, ratio), "small")
-
-    def row(words: str, sum_words: str, i: int, j: int) -> tuple[str, str, str]:
-        rotor, crank = rotor_shift_deg(magneto, drive, i, j), crank_advance_deg(magneto, drive, i, j, ratio)
-        return words, f"{sum_words} = {format_angle(rotor, digits=3)}", format_angle(crank, digits=3)
-
-    rows = (
-        row(tr("A disc on the drive flange"), f"360°/{drive}", 0, 1),
-        row(tr("B magneto flange on the disc"), f"360°/{magneto}", 1, 0),
-        row(tr("A one against, B one with rotation"), f"360°/{magneto} − 360°/{drive}", 1, -1),
-    )
-    head = (tr("One tooth with rotation, so much earlier"), tr("at the rotor"), tr("at the crank"))
-    return Table(head, rows, (4.6, 3.2, 1.4), align="lrr")
-
-
-def _steps(plan: ShiftPlan) -> Iterator[Block]:
-    yield Heading(tr("One tooth at a time, seen from the drive end: check the slot, then tick"), 3)
-    # All steps at one face go the same way.
-    disc = _face_words(plan, tr("A disc on the drive flange"), plan.move.disc_teeth)
-    flange = _face_words(plan, tr("B magneto flange on the disc"), plan.move.magneto_teeth)
-    head = (disc, tr("Drive slot")), (flange, tr("Magneto slot"))
-    halves = (0.45, 0.6, 4.9, 1.4)
-    rows = tuple((*left, *right) for left, right in _step_rows(plan))
-    yield Table(("", "", *head[0], "", "", *head[1]), rows, (*halves, *halves))
+def _moves(plan: ShiftPlan, view_mm: float, tight: bool) -> Iterator[Block]:
+    yield Paragraph(before_words())
+    if plan.rotation is None:
+        yield Heading(tr("As you stand at the engine. First all of A, then B"), 3)
+    else:
+        yield Heading(tr("Both large arrows: as you stand at the engine. First all of A, then B"), 3)
+    yield Pictures((Picture(WIDTH_MM, boxes_svg(plan)),))
+    if plan.rotation is None:
+        yield Paragraph(unknown_rotation_words(), "warning")
+    heads = (tr("A disc: {way}", way=_short(plan, 0)), tr("B magneto flange: {way}", way=_short(plan, 1)))
+    yield Table(heads, ((f"{BOX} {act_a(plan)}", f"{BOX} {act_b(plan)}"),), (1.0, 1.0))
+    if plan.rotation is not None:
+        yield Pictures((Picture(WIDTH_MM, views_svg(plan, view_mm)),))
+    yield Paragraph(f"{start_words(plan)} {tr('Check by the paint:')} {check_words(plan)}")
+    yield Paragraph(in_hand_words(), "small")
+    if not tight:
+        yield Paragraph(tooth_degrees(plan.magneto_teeth, plan.drive_teeth, plan.rotor_turns_per_crank_turn), "small")
+    yield Paragraph(each_words(plan), "small")
 
 
-def _face_words(plan: ShiftPlan, face: str, teeth: int) -> str:
-    if teeth == 0:
-        return face
-    each = turned_words(1 if teeth > 0 else -1, plan.state.magneto.rotation, "drive end")
-    return tr("{face}: {each}", face=face, each=each)
+def _short(plan: ShiftPlan, face: int) -> str:
+    return f"{abs(plan.teeth(FACES[face]))} {with_or_against(plan.teeth(FACES[face]))}"
 
 
-Half = tuple[str, str, str, str]
-"""One step: a box, its number, what to do, the slot to check."""
-
-
-def _step_rows(plan: ShiftPlan) -> list[tuple[Half, Half]]:
-    """Steps of A, the disc, at the left and of B, the magneto flange, at the right, each down in their order.
-
-    A step at one face leaves the other face's slot as it is, so that one slot is checked with each.
-    """
-    none: Half = ("", "", "", "")
-    found = tr("as found, marks painted")
-    magneto, drive = _slots(plan, plan.found)
-    disc: list[Half] = [(BOX, "", found, drive)]
-    flange: list[Half] = [(BOX, "", found, magneto)]
-    for place, step in enumerate(steps_between((0, 0), (plan.move.magneto_teeth, plan.move.disc_teeth)), 1):
-        magneto, drive = _slots(plan, plan.after(step.magneto_teeth, step.disc_teeth))
-        words = way_words(step.teeth)
-        if step.face == "disc":
-            disc.append((BOX, f"{place}.", words, drive))
-        else:
-            flange.append((BOX, f"{place}.", words, magneto))
-    return list(zip_longest(disc, flange, fillvalue=none))
-
-
-def _slots(plan: ShiftPlan, at: Mounting) -> tuple[str, str]:
-    """The slots that the disc's marked tooth sits in: of the magneto flange, of the drive flange."""
-    coupling = plan.engaged.installation.disc
-    now = mesh(coupling.magneto_teeth, coupling.drive_teeth, *at.marks_apart)
-    return (
-        tr("{slot} of {teeth}", slot=now.magneto_slots[0] + 1, teeth=coupling.magneto_teeth),
-        tr("{slot} of {teeth}", slot=now.drive_slots[0] + 1, teeth=coupling.drive_teeth),
+def before_words() -> str:
+    """Boxes before the first tooth."""
+    return kept_together(
+        tr(
+            "The crank stays where it is. {box} No. 1 on compression {box} crank came with rotation {box} paint on "
+            "all three {box} play taken up. {box} A second person holds the rotor",
+            box=BOX,
+        )
     )
 
 
-def _four(plan: ShiftPlan) -> Iterator[Block]:
-    """The four conditions by the readings as found, and boxes to look at them again."""
-    found = conditions_at_opening(replace(plan.state, engaged=_as_found(plan)), plan.engaged.side)
-    if found is None:
-        return
-    names = [tr(CONDITION_WORDS[one.condition]) for one in found]
-    judged = " ".join(f"{'✓' if one.met else '✗'} {name}" for one, name in zip(found, names, strict=True))
-    again = " ".join(f"{BOX} {name}" for name in names)
-    words = tr("When No. 1's contacts open, as found: {judged}. Afterwards: {again}.", judged=judged, again=again)
-    yield Paragraph(words, "small")
+def in_hand_words() -> str:
+    """Two ways for the magneto flange while the disc is moved."""
+    return tr(
+        "Magneto slid back but in mesh: the magneto flange goes with the disc. Magneto off: count B from the paint "
+        "on the disc."
+    )
 
 
-def _as_found(plan: ShiftPlan) -> Engaged:
-    if plan.engaged.side == "left":
-        return replace(plan.engaged, left=plan.found)
-    return replace(plan.engaged, right=plan.found)
+def each_words(plan: ShiftPlan) -> str:
+    """The lamp expected after each tooth, while the magneto flange goes with the disc."""
+    told = after_each(plan)
+    parts = [f"{face}: {', '.join(btdc_words(angle) for angle in told[face])}" for face in FACES if told[face]]
+    return tr("Expected after each tooth, magneto flange in mesh: {readings}.", readings="; ".join(parts))
 
 
-def _afterwards() -> Iterator[Block]:
+def after_each(plan: ShiftPlan) -> dict[str, list[float]]:
+    """The lamp expected after each tooth [crank deg BTDC]: all of A, then B."""
+    told: dict[str, list[float]] = {face: [] for face in FACES}
+    for step in steps_between((0, 0), (plan.move.magneto_teeth, plan.move.disc_teeth)):
+        advance = crank_advance_deg(
+            plan.magneto_teeth, plan.drive_teeth, step.magneto_teeth, step.disc_teeth, plan.rotor_turns_per_crank_turn
+        )
+        told["A" if step.face == "disc" else "B"].append(plan.reads_btdc_deg + advance)
+    return told
+
+
+def _afterwards(plan: ShiftPlan) -> Iterator[Block]:
+    if plan.conditions:
+        judged = " ".join(f"{'✓' if met else '✗'} {name}" for name, met in plan.conditions)
+        again = " ".join(f"{BOX} {name}" for name, _ in plan.conditions)
+        words = tr("When No. 1's contacts open, as found: {judged}. Afterwards: {again}.", judged=judged, again=again)
+        yield Paragraph(words, "small")
+    else:
+        names = " ".join(f"{BOX} {tr(name)}" for name in CONDITION_WORDS.values())
+        yield Paragraph(tr("When No. 1's contacts open, look at all four: {again}.", again=names), "small")
+    yield Heading(expected_words(plan), 3)
+    yield Paragraph(closing_words())
     yield Paragraph(
+        tr(
+            "Lamp reads afterwards ________°  Not in limits? Second move: A ____ with / against  "
+            "B ____ with / against"
+        )
+    )
+    yield Paragraph(tr("Name ______________  Checked by another person ______________  Date ________"))
+    yield Paragraph(tr(PLANNING_AID), "small")
+
+
+def expected_words(plan: ShiftPlan) -> str:
+    """The reading expected in the end, with the reading as found."""
+    return tr(
+        "Then the lamp must read {after} (was {before})",
+        before=btdc_words(plan.reads_btdc_deg), after=shown(FIRING, round(plan.move.result_btdc_deg, 9)),
+    )  # fmt: skip
+
+
+def closing_words() -> str:
+    """Boxes after the last tooth."""
+    return kept_together(
         tr(
             "{box} Tightened and secured. {box} Plugs out, arc clear: jumper off for the reading alone. "
             "{box} Lamp read again, the propeller turned with rotation to take up the play. {box} Jumper on again. "
@@ -291,7 +321,3 @@ def _afterwards() -> Iterator[Block]:
             box=BOX,
         )
     )
-    yield SignatureLines((
-        (tr("Lamp reads afterwards, ° before top dead centre"), ""), (tr("Name"), ""), (tr("Date"), ""),
-        (tr("Signature"), ""),
-    ))  # fmt: skip

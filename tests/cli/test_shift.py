@@ -137,7 +137,8 @@ def test_both_typed_in_and_no_pair_that_does(capsys):
         ([*TYPED, "--reads", "25", "--wanted", "27", "--tolerance", "31"], "at most 30"),
         ([*TYPED, "--reads", "25", "--wanted", "27", "--rotation", "left"], "invalid choice"),
         ([*TYPED, "--reads", "25", "--wanted", "27", "--move", "99"], "moves 1 to 20"),
-        ([*TYPED, "--reads", "25", "--wanted", "27", "--pdf", "x.pdf"], "needs an INSTALLATION"),
+        ([*TYPED, "--reads", "25", "--wanted", "27", "--pdf", "-", "--html", "-"], "one thing at a time"),
+        ([*TYPED, "--reads", "25", "--wanted", "27", "--opening-change", "1", "--html", "-"], "read the lamp again"),
         (["seven-radial-left", "--reads", "25", "--tolerance", "1"], "not both"),
         (["seven-radial-left", "--reads", "25", "--name", "x"], "not both"),
         (["seven-radial-left", "--left-reads", "25", "--right-reads", "25", "--move", "2"], "for one magneto"),
@@ -171,6 +172,14 @@ def test_more_than_a_quarter_turn_is_planned_once_it_was_looked_at(capsys):
     code, out, _ = run(capsys, "shift", *TYPED, "--reads", "-65", "--wanted", "27", "--checked")
     assert code == 0 and "Check stroke, mark and finger first" in out
     assert "finger" not in run(capsys, "shift", *TYPED, "--reads", "22", "--wanted", "27")[1]
+
+
+def test_teeth_and_ratio_are_enough_for_a_plan_as_html_and_on_paper(capsys, tmp_path, qapp):
+    argv = ["shift", *TYPED, "--reads", "25", "--wanted", "27"]
+    code, out, _ = run(capsys, *argv, "--html", "-")
+    assert code == 0 and out.startswith("<!DOCTYPE html>") and "Rotation not given" in out
+    assert run(capsys, *argv, "--rotation", "clockwise", "--pdf", str(tmp_path / "x.pdf"))[0] == 0
+    assert (tmp_path / "x.pdf").read_bytes().startswith(b"%PDF-")
 
 
 # ---------------------------------------------------------------------- standard input and output

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -13,9 +14,11 @@ from PySide6.QtWidgets import QFileDialog
 from magview.bench.actions import MoveTeeth, PaintMarks, PlaceMagneto, ReadLamp, ViewSide
 from magview.bench.apply import apply
 from magview.bench.placing import new_bench
+from magview.bench.shift_plan import ShiftPlan
+from magview.drawing.shift_boxes import DIGIT_MM, LEAST_PT, POINT_PX, PX_A_MM, boxes_svg
 from magview.job.sheet import CAUTIONS
-from magview.job.shift_plan import ShiftPlan, plan_from, plan_of, shift_documents
-from magview.paper.blocks import BOX, Block, Heading, Pictures, Table
+from magview.job.shift_plan import after_each, plan_from, plan_of, plan_typed, shift_documents
+from magview.paper.blocks import Block, Heading, Paragraph
 from magview.paper.sizes import PaperSize
 from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
@@ -25,7 +28,6 @@ from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.counts import sampled
 from tests.magnetos import on_the_published_coupling
 from tests.ui.paper.pdf_reader import Pdf, bare
-from tests.wording import says
 
 PUBLISHED = "19/20"
 
@@ -46,25 +48,9 @@ def planned(name: str, reads: float, wanted: float):
     return plan_from(installation, reads, wanted, moves[0]), installation
 
 
-def steps(document) -> list[tuple[str, str, str, str, str]]:
-    """(face, number, words, slot, box) of every step, in the order of their numbers; "0" is as found."""
-    (table,) = (b for b in document if isinstance(b, Table) and "Magneto slot" in b.head)
-    found = []
-    for row in table.rows:
-        for face, half in (("disc", row[:4]), ("magneto flange", row[4:])):
-            box, number, words, slot = half
-            if box:
-                found.append((face, number.rstrip(".") or "0", words, slot, box))
-    return sorted(found, key=lambda step: int(step[1]))
-
-
-def slots(i: int, j: int, magneto: int, drive: int) -> tuple[str, str]:
-    """Which slot the disc's marked tooth is opposite: bearings in fractions of a turn, drive flange's mark at 0."""
-    disc = Fraction(j, drive)
-    hub = disc + Fraction(i, magneto)
-    (at_hub,) = (n for n in range(magneto) if (hub + Fraction(n, magneto) - disc) % 1 == 0)
-    (at_drive,) = (n for n in range(drive) if (Fraction(n, drive) - disc) % 1 == 0)
-    return f"{at_hub + 1} of {magneto}", f"{at_drive + 1} of {drive}"
+def typed(reads: float = 23.0, rotation=None) -> ShiftPlan:
+    move = plan(17, 18, Fraction(7, 8), reads, 27.0)[0]
+    return plan_typed(17, 18, Fraction(7, 8), reads, 27.0, move, tolerance_deg=1.0, rotation=rotation)
 
 
 @pytest.mark.parametrize(
@@ -74,47 +60,21 @@ def slots(i: int, j: int, magneto: int, drive: int) -> tuple[str, str]:
         ("nine-radial-left", 31.0, 25.0), ("four-opposed-left", 3.0, 25.0),
     ],
 )  # fmt: skip
-def test_the_steps_lead_tooth_by_tooth_to_the_reading_expected(name, reads, wanted):
+def test_the_teeth_lead_one_by_one_to_the_reading_expected(name, reads, wanted):
     of, installation = planned(name, reads, wanted)
-    magneto, drive = installation.coupling.magneto_teeth, installation.coupling.drive_teeth
-    rotation = installation.magneto.rotation
-    against = "anticlockwise" if rotation == "clockwise" else "clockwise"
-    document = shift_document(of)
-    (heads,) = (b.head for b in document if isinstance(b, Table) and "Magneto slot" in b.head)
-    assert any("seen from the drive end" in b.text for b in document if isinstance(b, Heading) and b.level == 3)
-    i = j = 0
-    shift = Fraction(0)
-    found, *rest = (s for s in steps(document) if s[1] != "0" or s[0] == "magneto flange")
-    assert found[3] == slots(0, 0, magneto, drive)[0]
-    for place, (face, number, words, slot, box) in enumerate(rest, 1):
-        assert (number, box) == (str(place), BOX)
-        way = 1 if "with rotation" in words else -1
-        assert words == f"1 tooth {'with' if way > 0 else 'against'} rotation"
-        seen = f"{words} ({rotation if way > 0 else against})"
-        assert (
-            f"{'A disc on the drive flange' if face == 'disc' else 'B magneto flange on the disc'}: {seen}" in heads
-        )
-        if face == "disc":
-            j += way
-            shift += way * Fraction(360, drive)
-        else:
-            i += way
-            shift += way * Fraction(360, magneto)
-        assert slot == slots(i, j, magneto, drive)[face == "disc"]
-    assert (i, j) == (of.move.magneto_teeth, of.move.disc_teeth)
     ratio = Fraction(installation.rotor_turns_per_crank_turn).limit_denominator(24)
-    expected = Fraction(str(reads)) + shift / ratio
-    words = [cell for b in document if isinstance(b, Table) for row in b.rows for cell in row]
-    assert f"{float(expected):.2f}° before top dead centre" in words
-    assert f"{float(expected) - wanted:+.2f}°" in words
-    for teeth in (magneto, drive):
-        rotor = Fraction(360, teeth)
-        assert f"360°/{teeth} = {float(rotor):.3f}".rstrip("0").rstrip(".") in " ".join(words)
-        assert any(f"{float(rotor / ratio):.3f}".rstrip("0").rstrip(".") in cell for cell in words)
-    captions = [p.caption for b in document if isinstance(b, Pictures) for p in b.pictures]
-    for caption, (a, b) in zip(captions, ((0, 0), (i, j)), strict=True):
-        for slot in slots(a, b, magneto, drive):
-            assert slot in caption
+    at, told = Fraction(str(reads)), after_each(of)
+    for face, teeth, pitch in (
+        ("A", of.move.disc_teeth, Fraction(360, installation.coupling.drive_teeth)),
+        ("B", of.move.magneto_teeth, Fraction(360, installation.coupling.magneto_teeth)),
+    ):
+        assert len(told[face]) == abs(teeth)
+        for angle in told[face]:
+            at += (1 if teeth > 0 else -1) * pitch / ratio
+            assert angle == pytest.approx(float(at))
+    assert float(at) == pytest.approx(of.move.result_btdc_deg)
+    text = " ".join(b.text for b in shift_document(of) if isinstance(b, Heading))
+    assert f"{float(at):.2f}° before top dead centre" in text
 
 
 @pytest.mark.parametrize(("paper", "size"), [("a4", (595, 842)), ("letter", (612, 792))])
@@ -128,21 +88,59 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
     assert tuple(round(float(n)) for n in box) == size
     text = pdf.whole
     for words in (
-        "Tooth-shift plan", installation.magneto.name, installation.engine.name, "left",
-        says("{way} seen from the drive end", way="anticlockwise"), f"{reads:.2f}° before top dead centre",
-        says("{angle:deg} before top dead centre", angle=25.0),
-        "±1°", "Lamp reads afterwards", "Name", "Date",
-        *(f"{float(Fraction(360, n)):.3f}°" for n in (19, 20)),
-        *(f"{float(Fraction(360 * 8, 7 * n)):.3f}°" for n in (19, 20)),
-        *CAUTIONS,
+        "Tooth-shift plan: left magneto", installation.magneto.name, installation.engine.name,
+        "ENGINE SIDE", "MAGNETO SIDE", "face with 20 teeth", "face with 19 teeth", "±1°", "Registration", "Hours",
+        "Engine, serial", "Magneto, serial", "Manual, page", "Date", "Name", "Second move", "The manual governs.",
+        "as you stand at the engine", "drive end towards you", "The crank stays", "holds the rotor",
+        "the magneto flange goes with the disc", "All paint stood in line before.", "WARNING", *CAUTIONS,
     ):  # fmt: skip
         assert bare(words) in text, words
-    for word in ("drive flange", "disc", "magneto flange", "direction of rotation"):
-        assert text.count(bare(word)) >= 2, f"{word} is named in both pictures"
-    # Two as found, six for afterwards, and the four that agree when No. 1 fires (FAA-H-8083-32B, ch. 4).
-    assert text.count(BOX) == abs(of.move.magneto_teeth) + abs(of.move.disc_teeth) + 2 + 6 + 4
+    for word in ("drive flange", "magneto flange"):
+        assert bare(word) in text
+    # The four that agree when No. 1 fires (FAA-H-8083-32B, ch. 4).
     assert bare("as found: ✗ Piston ✓ Magnet ✓ Contacts ✓ Finger. Afterwards") in text
     assert b"/Subtype /Image" not in data
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_no_part_carries_a_slot_number_and_none_is_printed(qapp, paper):
+    for reads in (22.0, 15.0):
+        assert "slot" not in Pdf(shift_pdf(planned(PUBLISHED, reads, 25.0)[0], paper)[0]).whole.casefold()
+
+
+def test_the_two_numbers_are_read_at_arms_length():
+    """Digits of DejaVu Sans are 0.729 em high (its own table)."""
+    for of in (typed(rotation="clockwise"), planned(PUBLISHED, 15.0, 25.0)[0]):
+        drawn = re.findall(r'font-size="([\d.]+)"[^>]*>([^<]*)<', boxes_svg(of))
+        sizes = [(float(size) / POINT_PX, words) for size, words in drawn]
+        numbers = [size for size, words in sizes if words.isdigit()]
+        assert len(numbers) == 2
+        assert all(size * 25.4 / 72 * 0.729 == pytest.approx(DIGIT_MM, abs=0.1) for size in numbers)
+        small = [words for size, words in sizes if size < LEAST_PT - 1e-6]
+        assert len(small) <= 1 and all("drive end towards you" in words for words in small)
+    assert pytest.approx(POINT_PX) == PX_A_MM * 25.4 / 72
+
+
+def test_a_plan_needs_teeth_and_ratio_alone(qapp):
+    of = typed()
+    data, pages = shift_pdf(of)
+    text = Pdf(data).whole
+    assert pages == 1 and bare("Rotation not given, so no arrows") in text
+    assert bare("Both large arrows") not in text and "↻" not in boxes_svg(of)
+    # −3·20° + 3·(360/17)° = 3.53° of rotor, ÷ 7/8 = 4.03° of crank (plain arithmetic)
+    assert bare("27.03° before top dead centre") in text and bare("3.53° of rotor past") in text
+
+
+def test_paint_that_did_not_stand_in_line_is_counted_from_where_it_stood(qapp):
+    of = replace(typed(rotation="clockwise"), flange_from_disc=2, disc_from_drive=-1)
+    text = Pdf(shift_pdf(of)[0]).whole
+    for words in (
+        "disc's paint 1 tooth against rotation from the drive flange's",
+        "magneto flange's paint 2 teeth with rotation from the disc's",
+        "Count 5 teeth with rotation from the paint on the disc",
+        "From the drive flange's paint to the disc's: 4 teeth against rotation.",
+    ):
+        assert bare(words) in text, words
 
 
 def test_the_jumper_comes_off_again_and_the_leads_are_proved_again(qapp):
@@ -159,11 +157,9 @@ def test_the_jumper_comes_off_again_and_the_leads_are_proved_again(qapp):
     assert order == sorted(order)
 
 
-def test_both_directions_of_a_move_are_in_words(qapp):
-    of, _ = planned(PUBLISHED, 22.0, 25.0)
-    text = Pdf(shift_pdf(of)[0]).whole
-    assert bare("3 teeth with rotation (anticlockwise seen from the drive end)") in text
-    assert bare("3 teeth against rotation (clockwise seen from the drive end)") in text
+def test_where_it_is_right_the_teeth_are_left_alone(qapp):
+    text = Pdf(shift_pdf(typed(27.0, "clockwise"))[0]).whole
+    assert bare("Leave the teeth alone.") in text and bare("ENGINE SIDE") not in text
 
 
 def test_a_bench_plans_from_as_found_however_far_it_has_been_stepped():
@@ -171,8 +167,8 @@ def test_a_bench_plans_from_as_found_however_far_it_has_been_stepped():
     stepped = apply(state, MoveTeeth(2, -1))
     assert shift_document(plan_of(stepped, "left")) == shift_document(plan_of(state, "left"))
     # New paint is new marks: as found they then stand apart by what had been moved, the other way.
-    painted = steps(shift_document(plan_of(apply(stepped, PaintMarks()), "left")))
-    assert [s[3] for s in painted if s[1] == "0"] == list(reversed(slots(-2, 1, 19, 20)))
+    painted = plan_of(apply(stepped, PaintMarks()), "left")
+    assert (painted.flange_from_disc, painted.disc_from_drive) == (-2, 1)
 
 
 def test_what_cannot_be_planned_is_said():
@@ -183,7 +179,8 @@ def test_what_cannot_be_planned_is_said():
         update={"coupling": installation.coupling.model_copy(update={"magneto_teeth": 10, "drive_teeth": 10})}
     )
     far = plan(10, 10, 0.875, 22.0, 25.0)[0]
-    words = " ".join(getattr(b, "text", "") for b in shift_document(plan_from(coarse, 22.0, 25.0, far)))
+    blocks = shift_document(plan_from(coarse, 22.0, 25.0, far))
+    words = " ".join(str(b.text) for b in blocks if isinstance(b, Paragraph))
     assert "This move does not reach it" in words and "outside the tolerance" in words
     assert isinstance(shift_document(of)[0], Heading)
 
@@ -217,7 +214,7 @@ def test_the_chosen_move_is_printed_from_the_window(open_window, monkeypatch, tm
         (shift,) = [a.menu() for a in files.actions() if a.menu() is not None and "tooth" in a.text()]
         shift.actions()[0].trigger()
     text = Pdf((tmp_path / "shift.pdf").read_bytes()).whole
-    assert bare(f"{move.magneto_teeth} teeth with rotation (anticlockwise") in text
+    assert bare(f"B magneto flange: {move.magneto_teeth} WITH rotation") in text
     assert bare(f"{move.result_btdc_deg:.2f}° before top dead centre") in text
     assert "1 page" in window.statusBar().currentMessage()
 
