@@ -82,7 +82,13 @@ def run_sheet(arguments: argparse.Namespace) -> int:
     if arguments.blank:
         from magview.job.blank_form import blank_form
 
-        write_pdf(Path(arguments.blank), blank_form(arguments.paper), or_html=True)
+        form = blank_form(arguments.paper)
+        if Path(arguments.blank).suffix.lower() in (".html", ".htm"):
+            from magview.paper.html import document_html
+
+            write_out(arguments.blank, document_html(form))
+        else:
+            write_pdf(Path(arguments.blank), form)
         if arguments.job is None:
             return PASS
     if arguments.job is None:

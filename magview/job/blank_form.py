@@ -14,7 +14,18 @@ from magview.forms.typed import unit_words
 from magview.job.document import signature_lines
 from magview.job.entries import HEAD_PARTS, OF_A_STAGE, entries_in
 from magview.job.sheet import CAUTIONS, Job, title_of
-from magview.paper.blocks import BOX, Block, Document, Heading, NewPage, Paragraph, Table, WriteLines, working_foot
+from magview.paper.blocks import (
+    BOX,
+    HATCHED,
+    Block,
+    Document,
+    Heading,
+    NewPage,
+    Paragraph,
+    Table,
+    WriteLines,
+    working_foot,
+)
 from magview.paper.sizes import PaperSize
 from magview.spec.base import Model
 from magview.spec.language import tr
@@ -28,9 +39,6 @@ GROUPS: tuple[tuple[str, ...], ...] = (
     ("closing", "ground_run", "next_check", "remarks"),
 )
 """Parts of the sheet on one side of paper each; "" is the sheet itself."""
-
-NOT_ASKED = "╱" * 9
-"""In a place where nothing is to be written."""
 
 _OF_EACH = (
     "magneto", "switch_lead", "marks", "as_found", "contacts", "internal_timing", "lobes", "tooth_shift", "closing",
@@ -82,6 +90,11 @@ def _blocks(title: str, inches: bool) -> Iterator[Block]:
         if number:
             yield NewPage()
         for part in group:
+            if part == "dead_centre":
+                yield Paragraph(
+                    tr("WARNING: Do not go on until making safe is done and the leads of both magnetos are proved."),
+                    "warning",
+                )
             if part:
                 yield Heading(title_of(part), 3)
             yield from (_of_each if part in _OF_EACH else _of_the_engine)(part, inches)
@@ -106,7 +119,7 @@ def _across(fields: Sequence[Entry], inches: bool, count: int) -> Table:
         )
         for entry in fields
     ]
-    cells += [("", NOT_ASKED)] * (-len(cells) % count)
+    cells += [(HATCHED, HATCHED)] * (-len(cells) % count)
     rows = tuple(tuple(chain(*cells[at : at + count])) for at in range(0, len(cells), count))
     return Table((), rows, (2.6, 2.0) * count, to_fill=True, row_mm=_ROW_MM)
 
@@ -126,7 +139,7 @@ def _of_each(part: str, inches: bool) -> Iterator[Block]:
             yield _rows_of(entry, inches)
             continue
         place, side = _place(entry), _side_named(entry.name)
-        left, right = (place if side in ("", of) else NOT_ASKED for of in ("left", "right"))
+        left, right = (place if side in ("", of) else HATCHED for of in ("left", "right"))
         rows.append((_label(entry, inches), left, right))
     yield _columns(head, rows)
     once = [entry for entry in fields if entry.name in OF_A_STAGE]

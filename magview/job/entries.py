@@ -19,15 +19,18 @@ HEAD_PARTS = ("aircraft", "engine", "magneto", "limits")
 OF_A_STAGE = ("note", "by")
 """Of every stage, at its end; state and reason have buttons."""
 
+_READ_LAST = ("backplate_deg", "screw_deg")
+"""Scales that a hand can do without; gap and marks come first. Files keep their order: signatures cover it."""
+
 _WRITTEN_BY_SIGNING = ("covers", "rules")
 
 
 def entries_in(part: str, model: type[Model]) -> tuple[Entry, ...]:
-    """The fields of a part, in their own order; what every stage has comes last. "" is the sheet itself."""
+    """The fields of a part as they are asked for; what every stage has comes last. "" is the sheet itself."""
     if not issubclass(model, Stage):
         names = [n for n in model.model_fields if part or n in HEAD_FIELDS]
     else:
-        own = [n for n in model.model_fields if n not in Stage.model_fields]
+        own = sorted((n for n in model.model_fields if n not in Stage.model_fields), key=_READ_LAST.__contains__)
         names = [*own, *OF_A_STAGE]
     return tuple(entry_of(model, name) for name in names if name not in _WRITTEN_BY_SIGNING)
 

@@ -14,6 +14,9 @@ from magview.spec.language import tr
 BOX = "☐"
 """A box to tick, within words."""
 
+HATCHED = "▨"
+"""A cell of a table to fill that nothing is written into: it is hatched."""
+
 Style = Literal["strong", "em", "i", "code", "sub", "sup"]
 """Look of letters, by the names of HTML."""
 
@@ -90,7 +93,7 @@ class Table:
     align: str = ""
     """A letter for each column, "l" or "r"; left out, all are "l"."""
     to_fill: bool = False
-    """Ruled, with rows high enough for a hand; "" is a blank."""
+    """Ruled, with rows high enough for a hand; "" is a blank, `HATCHED` is not asked."""
     row_mm: float = 8.5
     """Least height of a row to fill: an exercise book's."""
 

@@ -9,6 +9,7 @@ from html import escape
 from magview import __version__
 from magview.paper import blocks
 from magview.paper.blocks import Block, Document, Words, printable, runs
+from magview.spec.language import tr
 
 _STYLE = """
 * { box-sizing: border-box; }
@@ -32,6 +33,8 @@ th { border-bottom: 1pt solid var(--text); }
 .r { text-align: right; }
 tr.bad td { font-weight: bold; background: var(--soft); }
 .to-fill th, .to-fill td { border: .6pt solid var(--text); height: 2.3em; }
+.to-fill td.hatched { print-color-adjust: exact; -webkit-print-color-adjust: exact;
+  background: repeating-linear-gradient(135deg, transparent 0 1.1mm, var(--line) 1.1mm 1.3mm); }
 p { margin: .3em 0; white-space: pre-wrap; overflow-wrap: anywhere; }
 .book p { margin: .8em 0; }
 .note, .caution, .warning { border: .4pt solid var(--text); padding: .4em .6em; }
@@ -168,7 +171,12 @@ def _table(table: blocks.Table) -> str:
 
     def row(cells: tuple[Words, ...], tag: str) -> str:
         ways = [' class="r"' if way == "r" else "" for way in table.align or "l" * len(cells)]
-        return "".join(f"<{tag}{way}>{words_html(cell)}</{tag}>" for way, cell in zip(ways, cells, strict=True))
+        return "".join(
+            f'<{tag} class="hatched" aria-label="{escape(tr("not asked"))}"></{tag}>'
+            if cell == blocks.HATCHED
+            else f"<{tag}{way}>{words_html(cell)}</{tag}>"
+            for way, cell in zip(ways, cells, strict=True)
+        )
 
     marks = (' class="bad"' if i in table.bad else "" for i in range(len(table.rows)))
     lines = (f"<tr{mark}>{row(cells, 'td')}</tr>" for mark, cells in zip(marks, table.rows, strict=True))

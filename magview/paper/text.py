@@ -41,7 +41,7 @@ def _lines(block: Block, underline: str) -> Iterator[str]:
 
 def _table(table: blocks.Table) -> Iterator[str]:
     """Rows with the head before each cell; without a head, cells in columns."""
-    rows = [[letters(cell) for cell in row] for row in table.rows]
+    rows = [[tr("not asked") if cell == blocks.HATCHED else letters(cell) for cell in row] for row in table.rows]
     if not rows:
         yield tr("none")
     if table.head:

@@ -113,10 +113,13 @@ def test_where_qt_cannot_be_loaded_one_sentence_says_so(tmp_path):
     assert (tmp_path / "o.html").exists()
 
 
-def test_a_blank_form_needs_no_sheet(capsys, tmp_path):
+def test_a_blank_form_needs_no_sheet(qapp, capsys, tmp_path):
     out = tmp_path / "form.pdf"
     assert run(capsys, "sheet", "--blank", str(out)) == (0, "", "")
     assert out.read_bytes().startswith(b"%PDF")
+    page = tmp_path / "form.html"
+    assert run(capsys, "sheet", "--blank", str(page), "--paper", "letter") == (0, "", "")
+    assert "size: letter" in page.read_text(encoding="utf-8")
     code, _, err = run(capsys, "sheet")
     assert code == 2 and "--blank form.pdf" in err
     assert run(capsys, "sheet", "--blank", str(tmp_path / "gone" / "x.pdf"))[0] == 2

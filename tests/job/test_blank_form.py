@@ -4,10 +4,14 @@ import re
 
 import pytest
 
-from magview.job.blank_form import GROUPS, NOT_ASKED, asked, blank_form
+from magview.job.blank_form import GROUPS, asked, blank_form
 from magview.job.entries import HEAD_PARTS, entries_in
 from magview.job.sheet import STAGES, Job, title_of
-from magview.paper.blocks import BOX, Heading, Table, letters
+from magview.paper.blocks import BOX, HATCHED, Heading, Paragraph, Table, letters
+from magview.paper.html import document_html
+from magview.paper.text import plain_text
+from tests.paper.html_reader import HtmlReader
+from tests.wording import says
 
 
 def _labels(form):
@@ -19,7 +23,7 @@ def _labels(form):
             for row in block.rows:
                 step = 1 if block.head and len(row) == 3 else 2
                 for cell in row[::step] if step == 2 else row[:1]:
-                    if cell and not cell.isdigit():
+                    if cell and cell != HATCHED and not cell.isdigit():
                         yield re.sub(r" \[[^\]]*\]$", "", letters(cell))
 
 
@@ -52,8 +56,8 @@ def test_labels_stand_on_paper_in_the_sheets_order():
 
 def test_what_names_a_side_is_hatched_on_the_other_and_a_jumper_is_looked_for_on_both():
     rows = {row[0]: row[1:] for b in blank_form().blocks if isinstance(b, Table) for row in b.rows if len(row) == 3}
-    one_sided = {label.split(" fires")[0]: cells for label, cells in rows.items() if NOT_ASKED in cells}
-    assert one_sided == {"Left": ("", NOT_ASKED), "Right": (NOT_ASKED, "")}
+    one_sided = {label.split(" fires")[0]: cells for label, cells in rows.items() if HATCHED in cells}
+    assert one_sided == {"Left": ("", HATCHED), "Right": (HATCHED, "")}
     assert rows["No jumper left on: with one the magneto is dead"] == (BOX, BOX)
 
 
@@ -72,3 +76,24 @@ def test_lengths_are_asked_for_in_the_unit_chosen():
 
     assert units(blank_form()) == {"mm"}
     assert units(blank_form(inches=True)) == {"in"}
+
+
+def test_nothing_is_read_before_both_leads_are_proved_and_paper_says_so():
+    texts = [(type(b), letters(b.text)) for b in blank_form().blocks if isinstance(b, Heading | Paragraph)]
+    at = texts.index((Heading, title_of("dead_centre")))
+    warning = says("WARNING: Do not go on until making safe is done and the leads of both magnetos are proved.")
+    assert texts[at - 1] == (Paragraph, warning)
+    assert texts.index((Heading, title_of("switch_lead"))) < at
+
+
+def test_a_hand_reads_the_gap_before_the_scales_of_plate_and_screw():
+    names = [entry.name for entry in asked("as_found")]
+    assert names.index("gap_mm") < names.index("finger_at_no_1") < names.index("backplate_deg")
+
+
+def test_a_browser_hatches_what_is_not_asked_and_a_reader_says_so():
+    cells = [cell for b in blank_form().blocks if isinstance(b, Table) for row in b.rows for cell in row]
+    page = HtmlReader(document_html(blank_form()))
+    marked = [tag for tag, attributes in page.tags if dict(attributes).get("class") == "hatched"]
+    assert len(marked) == cells.count(HATCHED) > 4 and HATCHED not in page.text
+    assert HATCHED not in plain_text(blank_form()) and says("not asked") in plain_text(blank_form())

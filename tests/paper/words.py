@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from magview.paper.blocks import (
+    HATCHED,
     Contents,
     Document,
     Heading,
@@ -38,4 +39,4 @@ def texts_of(document: Document) -> list[str]:
                 out += [words for words, _ in block.entries]
             case WriteLines() | NewPage():
                 pass
-    return [text for text in out if text]
+    return [text for text in out if text and text != HATCHED]

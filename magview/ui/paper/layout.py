@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
+from PySide6.QtCore import QLineF, QPointF, QRectF, QSizeF, Qt
 from PySide6.QtGui import (
     QColor,
     QPagedPaintDevice,
@@ -114,6 +114,9 @@ class Layout:
                 return 30 * _MM
             case [blocks.Paragraph(kind="plain") as paragraph, *_]:
                 return min(18 * _MM, self._lines(paragraph.text, self._width, self._set.body)[1])
+            case [blocks.SignatureLines() as lines, *rest]:
+                further = self._kept(rest) if rest and isinstance(rest[0], blocks.SignatureLines) else 0.0
+                return self._signature_tall(lines) + 6 * _MM + further
             case [blocks.Heading() as heading, *rest]:
                 return self._lines(heading.text, self._width, self._set.heading(heading.level))[1] + self._kept(rest)
         return 18 * _MM
@@ -296,15 +299,18 @@ class Layout:
         inset = 3 * _MM if table.to_fill else 2 * _MM
         ways = table.align or "l" * len(cells)
         laid = [
-            self._lines(cell, width - inset, self._set.body, bold, way)
+            self._lines("" if cell == blocks.HATCHED else cell, width - inset, self._set.body, bold, way)
             for cell, width, way in zip(cells, widths, ways, strict=True)
         ]
         tallest = max(height for _, height in laid) + (1.5 if table.to_fill else 1.0) * _MM
-        return _Row(laid, tallest if bold or not table.to_fill else max(tallest, table.row_mm * _MM))
+        hatched = frozenset(i for i, cell in enumerate(cells) if cell == blocks.HATCHED)
+        return _Row(laid, tallest if bold or not table.to_fill else max(tallest, table.row_mm * _MM), hatched)
 
     def _draw_row(self, table: blocks.Table, row: _Row, widths: list[float], heading: bool = False) -> None:
         x = self._left
-        for (layout, tall), width in zip(row.cells, widths, strict=True):
+        for i, ((layout, tall), width) in enumerate(zip(row.cells, widths, strict=True)):
+            if i in row.hatched:
+                self._hatch(QRectF(x, self._y, width, row.height))
             if table.to_fill:
                 self._box(QRectF(x, self._y, width, row.height), 0.35 if heading else 0.2)
                 self._text(layout, x + 1.5 * _MM, self._y + (row.height - tall) / 2)
@@ -354,7 +360,7 @@ class Layout:
         count = len(signature.lines)
         width = (self._width - gap * (count - 1)) / count
         filled = [self._lines(text, width, self._set.body, True) for _, text in signature.lines]
-        tall = max(9.0 * _MM, max(h for _, h in filled) + 3 * _MM)
+        tall = self._signature_tall(signature)
         self._room(tall + 6 * _MM)
         line = self._y + tall
         for i, (what, _) in enumerate(signature.lines):
@@ -363,6 +369,13 @@ class Layout:
             self._rule(x, line, width, 0.25)
             self._text(self._lines(what, width, self._set.small)[0], x, line + 0.5 * _MM)
         self._y = line + 5 * _MM
+
+    def _signature_tall(self, signature: blocks.SignatureLines) -> float:
+        """Height above the lines to sign on: a hand's, or that of the words that are filled in."""
+        count = len(signature.lines)
+        width = (self._width - 4.0 * _MM * (count - 1)) / count
+        filled = (self._lines(text, width, self._set.body, True)[1] for _, text in signature.lines)
+        return max(9.0 * _MM, max(filled) + 3 * _MM)
 
     def _write_lines(self, lines: blocks.WriteLines) -> None:
         for _ in range(lines.count):
@@ -386,6 +399,21 @@ class Layout:
 
         self._later(draw)
 
+    def _hatch(self, where: QRectF) -> None:
+        """Strokes as lines: the pattern of a brush is as fine as the printer's dots."""
+        step, lines = 1.5 * _MM, list[QLineF]()
+        for n in range(1, int((where.width() + where.height()) / step) + 1):
+            # All points of a stroke are as far along the two edges together.
+            low, high = max(0.0, n * step - where.width()), min(n * step, where.height())
+            x, y = where.left() + n * step, where.top()
+            lines.append(QLineF(x - low, y + low, x - high, y + high))
+
+        def draw(painter: QPainter) -> None:
+            painter.setPen(QPen(QColor(_INK), 0.08 * _MM))
+            painter.drawLines(lines)
+
+        self._later(draw)
+
     def _ground(self, where: QRectF) -> None:
         self._later(lambda painter: painter.fillRect(where, QColor(_GROUND)))
 
@@ -394,3 +422,4 @@ class Layout:
 class _Row:
     cells: list[Laid]
     height: float
+    hatched: frozenset[int] = frozenset()

@@ -12,6 +12,7 @@ from pypdf import PdfReader
 from magview.bench.placing import new_bench
 from magview.classroom.worksheet import answer_key, handout, worksheet
 from magview.guide.book import book
+from magview.job.blank_form import blank_form
 from magview.job.document import document
 from magview.job.history import drift_of
 from magview.job.shift_plan import plan_from, shift_documents
@@ -53,6 +54,7 @@ def of_a_shift() -> Document:
 KINDS: dict[str, Callable[[], Document]] = {
     "job sheet": lambda: document(demo()),
     "earlier sheets": of_earlier_sheets,
+    "blank form": blank_form,
     "shift plan": of_a_shift,
     "worksheet": lambda: worksheet(find_exercise("both-everything-wrong"), 17, hints=True),
     "key": lambda: answer_key(find_exercise("both-everything-wrong"), 17),

@@ -136,3 +136,14 @@ def test_of_several_documents_the_first_that_takes_one_page_is_written(qapp):
     data, pages = pdf_bytes(*made)
     assert pages == 1 and "above19" in Pdf(data).whole
     assert pdf_bytes(*made[:2])[1] == 2, "else the last"
+
+
+def test_lines_to_sign_on_stay_together_with_their_heading(qapp):
+    work, check = SignatureLines((("Work", ""), ("Date", ""))), SignatureLines((("Check", ""), ("Day", "")))
+    firsts = set()
+    for count in range(22, 29):  # from room for both on the first page to none
+        pages = pages_of(WriteLines(count), Heading("Signed"), work, check)
+        (signed,) = [text for text in pages if "Signed" in text]
+        assert "Work" in signed and "Check" in signed, count
+        firsts.add(signed is pages[0])
+    assert firsts == {True, False}
