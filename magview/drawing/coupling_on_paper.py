@@ -1,4 +1,4 @@
-"""The coupling on paper, seen from the drive end: parts named, slots numbered, paint, and which way it turns."""
+"""The coupling on paper, seen from the drive end: parts named, paint, and which way it turns."""
 
 from __future__ import annotations
 
@@ -45,12 +45,11 @@ _NAMES = (
 
 def coupling_svg(state: BenchState, engaged: Engaged, mounting: Mounting, title: str, width: int = 300) -> str:
     """The coupling from the drive end, its painted marks as a mounting has them, the drive flange's at the top."""
-    coupling, turns = engaged.installation.disc, upright(state, engaged, mounting)
+    turns = upright(state, engaged, mounting)
     height = width + 2 * _STRIP
     frame = Frame(width / (2 * EXTENT_MM), width / 2, height / 2)
     sense = drive_end_sense(state.magneto)
-    body = coupling_body(state, turns, frame) + slot_numbers(coupling, sense, turns, frame)
-    body += paint(turns, frame) + rotation_arrow(sense, frame)
+    body = coupling_body(state, turns, frame) + paint(turns, frame) + rotation_arrow(sense, frame)
     return svg(width, height, title, body + _names(frame, width, height))
 
 

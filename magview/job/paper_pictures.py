@@ -137,4 +137,4 @@ def _coupling(job: Job, state: BenchState, side: Side, magneto: int, disc: int) 
 def how_drawn(state: BenchState) -> str:
     """Note under every picture of the coupling."""
     seen = tr("Seen from the drive end, rotation {way}.", way=direction_word(1, state.magneto.rotation, "drive end"))
-    return f"{seen} {tr('Thick lines: the painted marks, each of them number 1.')}"
+    return f"{seen} {tr('Thick lines: the painted marks.')}"

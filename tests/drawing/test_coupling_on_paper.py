@@ -10,7 +10,10 @@ import pytest
 from magview.bench.placing import new_bench
 from magview.bench.state import Mounting
 from magview.classroom.drawings import drawing
-from magview.drawing.coupling_on_paper import coupling_svg
+from magview.drawing.coupling_on_paper import coupling_svg, slot_numbers
+from magview.drawing.drive_end import EXTENT_MM
+from magview.drawing.scene import Frame
+from magview.drawing.svg import svg as whole_svg
 from magview.job.document import document
 from magview.job.readings import rows
 from magview.job.sheet import change, change_in
@@ -51,6 +54,13 @@ def numbers(svg: str) -> list[tuple[int, float, float]]:
     ]
 
 
+def drawn_numbers(coupling, sense: int) -> str:
+    """A class's numbers alone, as large as the picture, the marks in line."""
+    frame = Frame(WIDTH / (2 * EXTENT_MM), WIDTH / 2, WIDTH / 2)
+    turns = dict.fromkeys(("flange", "disc", "hub"), 0.0)
+    return whole_svg(WIDTH, WIDTH, "t", slot_numbers(coupling, sense, turns, frame))
+
+
 def marks(svg: str) -> list[float]:
     """Bearings of the painted marks: drive flange, disc, magneto flange [deg]."""
     lines = re.findall(
@@ -62,11 +72,13 @@ def marks(svg: str) -> list[float]:
 @pytest.mark.parametrize(("rotation", "sense"), [("clockwise", 1), ("anticlockwise", -1)])
 def test_slots_are_numbered_the_way_the_arrow_points(rotation, sense):
     svg = picture(rotation)
-    flange = [found for found in numbers(svg) if found[2] > 105]
+    assert numbers(svg) == [], "no part carries a number, so a sheet has none"
+    numbered = drawn_numbers(turning(rotation).engaged.installation.coupling, sense)
+    flange = [found for found in numbers(numbered) if found[2] > 105]
     assert sorted(n for n, _, _ in flange) == list(range(2, 21))
     for n, at, _ in flange:  # twenty slots are 18° apart
         assert (sense * at - (n - 1) * 18.0 + 180.0) % 360.0 == pytest.approx(180.0, abs=0.3)
-    hub = [found for found in numbers(svg) if found[2] < 55]
+    hub = [found for found in numbers(numbered) if found[2] < 55]
     assert sorted(n for n, _, _ in hub) == list(range(2, 20))
     for n, at, _ in hub:  # nineteen are 360/19
         assert (sense * at - (n - 1) * 360.0 / 19 + 180.0) % 360.0 == pytest.approx(180.0, abs=0.6)
@@ -92,13 +104,7 @@ def test_parts_are_named_and_many_teeth_numbered_in_steps():
         assert f">{part}</text>" in svg
     state = turning("clockwise")
     fine = state.engaged.installation.coupling.model_copy(update={"magneto_teeth": 180, "drive_teeth": 200})
-    engaged = state.engaged.__class__(
-        state.engaged.installation.model_copy(update={"coupling": fine}),
-        state.engaged.left,
-        state.engaged.right,
-        "left",
-    )
-    found = numbers(coupling_svg(state, engaged, Mounting(0.0, 0.0, 0.0), "t", WIDTH))
+    found = numbers(drawn_numbers(fine, 1))
     outer = sorted((n, at) for n, at, r in found if r > 105)
     assert 10 <= len(outer) < 60 and all(n % 5 == 0 for n, _ in outer)
     assert all(at == pytest.approx((n - 1) * 1.8, abs=0.3) for n, at in outer)
