@@ -82,7 +82,10 @@ def shift_steps(plan: ShiftPlan) -> Iterator[ShiftStep]:
             ("B", tr("B magneto flange"), act_b(plan), plan.move.magneto_teeth),
         )
         for face, title, act, teeth in acts:
-            more = (in_hand_words(),) if face == "B" else ()
+            seen = (
+                (tr("The large arrow: as you stand at the engine."),) if teeth and plan.rotation is not None else ()
+            )
+            more = (*seen, in_hand_words()) if face == "B" else seen
             yield ShiftStep(title, (act, *more, *(unknown if teeth else ())), (box_svg(plan, face),))
         views = () if plan.rotation is None else (views_svg(plan, 66.0),)
         yield ShiftStep(tr("Check by the paint"), (check_words(plan),), views)

@@ -61,6 +61,8 @@ def test_the_cautions_come_first_then_a_then_b_and_all_stand_there_without_a_scr
     order = [*CAUTIONS, "A disc", "Set the disc", "B magneto flange", "Count 3 teeth", "Check by the paint", "27.03°"]
     places = [without.index(words) for words in order]
     assert places == sorted(places)
+    assert without.count("The large arrow: as you stand at the engine.") == 2
+    assert "as you stand at the engine" not in shift_html(of(rotation=None)).split("Rotation not given")[0]
     assert "section { display: none" not in text.split(".stepped", 1)[0]
     assert text.count("<script>") == 1 and text.count("<section>") == len(list(shift_steps(of())))
 

@@ -13,7 +13,7 @@ from magview import __version__
 from magview.bench import actions as do
 from magview.physics.engine.coupling import Move
 from magview.spec.base import SpecError
-from magview.spec.files import read_bench_item, write_model
+from magview.spec.files import read_bench_item, write_model, write_text
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr, tr_n
 from magview.spec.library import find_installation, find_magneto, shipped_installation_of
@@ -23,6 +23,7 @@ from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.look import Look
 
 if TYPE_CHECKING:  # loaded when it is first asked for
+    from magview.bench.shift_plan import ShiftPlan
     from magview.ui.own.lift_dialog import LiftDialog
     from magview.ui.pictures.export import Drawn
     from magview.ui.pictures.turn_dialog import TurnDialog
@@ -142,21 +143,62 @@ class BenchFiles(QObject):
             return
         self.said.emit(tr("Saved {name}.", name=path.name))
 
-    def print_shift_plan(self, paper: str) -> None:
-        """Ask where, and print the tooth shift chosen on the Engine page there, or the planner's first."""
-        state = self.model.state
-        try:
-            from magview.job.shift_plan import plan_of, shift_documents
+    def give_shift_plan(self, form: str) -> None:
+        """Give the tooth shift chosen on the Engine page, or the planner's first: on paper, a screen or as HTML."""
+        plan = self._shift_plan()
+        if plan is None:
+            return
+        if form == "screen":
+            self._show_shift_screen(plan)
+        elif form == "html":
+            self._save_shift_html(plan)
+        else:
+            self._print_shift_plan(plan, form)
 
-            side = state.engaged.side if state.engaged is not None else "left"
-            plan = plan_of(state, side, self._chosen_move())
+    def print_shift_plan(self, paper: str) -> None:
+        """Ask where, and print that tooth shift there on a size of paper, "a4" or "letter"."""
+        self.give_shift_plan(paper)
+
+    def _shift_plan(self) -> ShiftPlan | None:
+        from magview.job.shift_plan import plan_of
+
+        state = self.model.state
+        side = state.engaged.side if state.engaged is not None else "left"
+        try:
+            return plan_of(state, side, self._chosen_move())
+        except SpecError as error:
+            self.said.emit(str(error))
+            return None
+
+    def _show_shift_screen(self, plan: ShiftPlan) -> None:
+        from magview.job.shift_html import shift_steps
+        from magview.ui.bench.shift_screen import ShiftScreen
+
+        screen = ShiftScreen(self._page.window(), plan.title, tuple(shift_steps(plan)))
+        screen.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
+        screen.setWindowModality(Qt.WindowModality.WindowModal)
+        screen.showFullScreen()
+
+    def _save_shift_html(self, plan: ShiftPlan) -> None:
+        from magview.job.shift_html import shift_html
+
+        title = tr("Save the tooth-shift plan for a tablet")
+        path = ask_save(self._page, title, "tooth-shift-plan.html", tr("HTML (*.html)"))
+        if path is None:
+            return
+        try:
+            write_text(path, shift_html(plan))
         except SpecError as error:
             self.said.emit(str(error))
             return
+        self.said.emit(tr("Saved {name}.", name=path.name))
+
+    def _print_shift_plan(self, plan: ShiftPlan, paper: str) -> None:
         title = tr("Print the tooth-shift plan to PDF")
         path = ask_save(self._page, title, "tooth-shift-plan.pdf", tr("PDF (*.pdf)"))
         if path is None:
             return
+        from magview.job.shift_plan import shift_documents
         from magview.ui.paper.pdf import print_pdf
 
         try:

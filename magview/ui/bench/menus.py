@@ -70,6 +70,8 @@ class BenchMenus(PictureMenuMaker):
         shift = file.addMenu(tr("Print the &tooth-shift plan"))
         self.act(shift, tr("Print to PDF, &A4…"), partial(files.print_shift_plan, "a4"), keys.Print)
         self.act(shift, tr("Print to PDF, &Letter…"), partial(files.print_shift_plan, "letter"), None)
+        self.act(shift, tr("As one large &screen"), partial(files.give_shift_plan, "screen"), None)
+        self.act(shift, tr("Save for a &tablet…"), partial(files.give_shift_plan, "html"), None)
 
         self.undo_action = self.act(edit, tr("&Undo"), self._model.undo, keys.Undo)
         self.redo_action = self.act_redo(edit, self._model.redo)

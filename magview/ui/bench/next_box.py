@@ -32,7 +32,7 @@ class NextBox(QWidget):
     """The act to be done next, and the buttons that do it on the bench."""
 
     print_wanted = Signal(str)
-    """The plan on paper of a size, "a4" or "letter"."""
+    """The plan on paper, "a4" or "letter", as one large "screen", or as "html"."""
 
     def __init__(self, model: BenchModel, look: Look) -> None:
         super().__init__()
@@ -46,9 +46,14 @@ class NextBox(QWidget):
         self.next.clicked.connect(self._next_step)
         self.all.clicked.connect(self._whole)
         self.print = QPushButton(tr("Pri&nt plan"))
-        self.print.setToolTip(tr("The chosen move, or the first, on one page: drawings, single steps to be ticked"))
+        self.print.setToolTip(tr("The chosen move, or the first, on one page or one large screen"))
         papers = QMenu(self.print)
-        for text, paper in ((tr("Print to PDF, &A4…"), "a4"), (tr("Print to PDF, &Letter…"), "letter")):
+        for text, paper in (
+            (tr("Print to PDF, &A4…"), "a4"),
+            (tr("Print to PDF, &Letter…"), "letter"),
+            (tr("As one large &screen"), "screen"),
+            (tr("Save for a &tablet…"), "html"),
+        ):
             papers.addAction(text).triggered.connect(partial(self._print, paper))
         self.print.setMenu(papers)
         # A button's own shortcut clicks it a tenth of a second later, and a quick second press is lost.

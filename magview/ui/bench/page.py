@@ -260,7 +260,7 @@ class BenchPage(Page):
             case "timing":
                 panel = timing = panes.timing_panel(model, look)
                 timing.previewed.connect(self.pictures.drive.preview)
-                timing.plan.print_wanted.connect(self.files.print_shift_plan)
+                timing.plan.print_wanted.connect(self.files.give_shift_plan)
             case "lead":
                 panel = panes.lead_panel(model, look)
             case "trials":

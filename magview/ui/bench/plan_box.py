@@ -30,7 +30,7 @@ class PlanBox(Section):
     """The move the pointer was moved over, else the one chosen while it is stepped through; None for none."""
 
     print_wanted = Signal(str)
-    """The plan on paper of a size, "a4" or "letter"."""
+    """The plan on paper, "a4" or "letter", as one large "screen", or as "html"."""
 
     def __init__(self, model: BenchModel, look: Look) -> None:
         super().__init__(tr("Moves"), look)

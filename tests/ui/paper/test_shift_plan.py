@@ -23,6 +23,7 @@ from magview.paper.sizes import PaperSize
 from magview.physics.engine.coupling import plan
 from magview.spec.base import SpecError
 from magview.spec.library import find_installation, find_magneto
+from magview.ui.bench.shift_screen import ShiftScreen
 from magview.ui.kit import translation
 from magview.ui.paper.pdf import pdf_bytes, print_pdf
 from tests.counts import sampled
@@ -248,3 +249,33 @@ def test_eighteen_steps_are_one_page_in_every_language(qapp, code, paper):
         assert shift_pdf(of, paper)[1] == 1
     finally:
         translation.speak("en")
+
+
+def test_the_large_screen_goes_step_by_step_and_a_tablet_gets_one_file(open_window, monkeypatch, tmp_path):
+    window = open_window(on_the_published_coupling())
+    window.tabs.setCurrentIndex(1)
+    window.model.send(ReadLamp("left", 22.0))
+    paper = window.timing.plan.print.menu().actions()
+    paper[2].trigger()
+    (screen,) = window.findChildren(ShiftScreen)
+    assert screen.isFullScreen()
+    screen.setWindowState(Qt.WindowState.WindowNoState)
+    screen.resize(1280, 660)
+    screen.layout().activate()
+    seen = []
+    for _ in range(6):
+        seen.append(screen.view.accessibleName())
+        size, title, picture, words = screen.view.fitted()
+        assert words.bottom() <= screen.view.height() and not picture.intersects(words)
+        assert size >= 20 and title.bottom() < picture.top() + 20
+        if len(seen) < 6:
+            QTest.mouseClick(screen.forward, Qt.MouseButton.LeftButton)
+    assert seen[1:] == ["Before", "A disc", "B magneto flange", "Check by the paint", "Then the lamp"]
+    QTest.keyClick(screen, Qt.Key.Key_Left)
+    assert screen.view.accessibleName() == "Check by the paint"
+    QTest.keyClick(screen, Qt.Key.Key_Right)
+    QTest.mouseClick(screen.forward, Qt.MouseButton.LeftButton)
+    assert not screen.isVisible()
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *a: (str(tmp_path / "plan.html"), ""))
+    paper[3].trigger()
+    assert "B magneto flange" in (tmp_path / "plan.html").read_text(encoding="utf-8")
