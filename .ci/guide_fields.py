@@ -21,6 +21,7 @@ from magview.practice.exercise import Exercise
 from magview.spec.engine import Engine, Installation
 from magview.spec.fields import About, about, parts_of
 from magview.spec.json_schema import description_of
+from magview.spec.limits import LimitsCard
 from magview.spec.magneto import Magneto
 
 PAGE = Path(__file__).resolve().parents[1] / "resources" / "guide" / "files.md"
@@ -28,6 +29,7 @@ TABLES: dict[str, type[BaseModel]] = {
     "Magneto": Magneto,
     "Engine": Engine,
     "Installation": Installation,
+    "Limits card": LimitsCard,
     "Exercise": Exercise,
     "Class": ClassSet,
 }

@@ -131,7 +131,7 @@ def _parser() -> _Parser:
         "file",
         nargs="?",
         metavar="FILE",
-        help=tr("Open this magneto, installation, exercise, lesson, attempt, class set or job sheet."),
+        help=tr("Open this magneto, installation, exercise, lesson, attempt, class set, job sheet or limits card."),
     )
     opened.add_argument("--box", action="store_true", help=argparse.SUPPRESS)  # there is no terminal: say it in a box
     opened.set_defaults(run=_open)
@@ -207,7 +207,7 @@ def _add_shift(commands: argparse._SubParsersAction[_Parser]) -> _Parser:
     shipped = ", ".join(shipped_names("installations"))
     add(
         "installation", nargs="?", metavar="INSTALLATION",
-        help=tr("Take coupling, engine and limits from this file or shipped installation "
+        help=tr("Take coupling, engine and limits from this file, limits card or shipped installation "
                 "({shipped}).", shipped=shipped),
     )  # fmt: skip
     teeth = tr("Give the teeth of the disc at its magneto face, such as 20.")

@@ -1,4 +1,4 @@
-"""The commands of the job sheet: ``magview sheet`` and ``magview schema``, thin."""
+"""The commands ``magview sheet``, ``magview limits`` and ``magview schema``, thin."""
 
 from __future__ import annotations
 
@@ -18,7 +18,9 @@ if TYPE_CHECKING:  # the other commands, and the window, do not wait for the job
 
 PASS, FAIL = 0, 1
 
-KINDS = ("magneto", "engine", "installation", "job", "instruments", "exercise", "lesson", "class", "handed-in")
+KINDS = (
+    "magneto", "engine", "installation", "job", "instruments", "limits", "exercise", "lesson", "class", "handed-in",
+)  # fmt: skip
 
 
 def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
@@ -50,6 +52,15 @@ def add_commands(commands: argparse._SubParsersAction[Any]) -> None:
     sheet.add_argument("--json", action="store_true", help=tr("Print its readings as JSON, for programs."))
     sheet.set_defaults(run=run_sheet)
 
+    card = commands.add_parser("limits", help=tr("Tell what a limits card says; print it as a card."))
+    card.add_argument("card", metavar="CARD", help=tr("Take this limits card: a file."))
+    card.add_argument(
+        "--pdf", metavar="OUT", help=tr("Write it as {kind}, such as sheet.{ending}.", kind="PDF", ending="pdf")
+    )
+    card.add_argument("--paper", choices=PAPERS, default="a4", help=tr("Choose the size of paper: a4 or letter."))
+    card.add_argument("--json", action="store_true", help=tr("Print the card as JSON, for programs."))
+    card.set_defaults(run=run_limits)
+
     schema = commands.add_parser("schema", help=tr("Print the JSON Schema of a kind of file."))
     schema.add_argument(
         "kind", choices=KINDS, metavar="KIND", help=tr("Choose the kind: {kinds}.", kinds=", ".join(KINDS))
@@ -74,6 +85,20 @@ def run_schema(arguments: argparse.Namespace) -> int:
     from magview.job.schema import schema_text
 
     sys.stdout.write(schema_text(arguments.kind))
+    return PASS
+
+
+def run_limits(arguments: argparse.Namespace) -> int:
+    """Say what a limits card says; print it where that was asked for."""
+    from magview.job.limits_cards import card_document, card_text
+    from magview.spec.files import dump_json
+    from magview.spec.limits import read_limits
+
+    stream = words_stream(arguments.pdf, json_wanted=arguments.json)
+    card = read_limits(Path(arguments.card))
+    if arguments.pdf:
+        write_pdf(Path(arguments.pdf), card_document(card, arguments.paper))
+    stream.write(dump_json(card) if arguments.json else f"{card_text(card)}\n")
     return PASS
 
 

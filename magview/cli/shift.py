@@ -28,7 +28,7 @@ from magview.physics.engine.pair_plan import PairPlan, PairReading, plan_pair
 from magview.spec.base import SpecError
 from magview.spec.engine import Installation
 from magview.spec.language import format_angle, marked, tr
-from magview.spec.library import find_installation
+from magview.spec.library import find_installation_or_card
 from magview.spec.magneto import Rotation
 
 PASS, FAIL = 0, 1
@@ -79,7 +79,7 @@ def _coupling(arguments: argparse.Namespace) -> Coupling:
                     "not both"
                 )
             )
-        found = find_installation(arguments.installation)
+        found = find_installation_or_card(arguments.installation)
         engine, teeth = found.engine, found.disc
         return Coupling(
             found.magneto.name, teeth.magneto_teeth, teeth.drive_teeth, found.rotor_turns_per_crank_turn,

@@ -49,6 +49,7 @@ TOPICS = {
     "Choice": "practice",
     # The job sheet, files of one's own, the class.
     "JobPage": "job-sheet",
+    "CardsPage": "job-sheet#limits-cards",
     "OwnPage": "own-magneto#field-by-field-guided",
     "ClassDesk": "instructor#the-pupils-side",
     "ClassMaker": "instructor#one-code-for-all",

@@ -14,15 +14,17 @@ from magview.job.sheet import Job
 from magview.spec.base import Model
 from magview.spec.engine import Engine, Installation
 from magview.spec.json_schema import schema_of
+from magview.spec.limits import LimitsCard
 from magview.spec.magneto import Magneto
 
-Kind = Literal["magneto", "engine", "installation", "job", "instruments"]
+Kind = Literal["magneto", "engine", "installation", "job", "instruments", "limits"]
 MODELS: dict[Kind, type[Model]] = {
     "magneto": Magneto,
     "engine": Engine,
     "installation": Installation,
     "job": Job,
     "instruments": InstrumentList,
+    "limits": LimitsCard,
 }
 
 

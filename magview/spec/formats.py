@@ -25,6 +25,7 @@ KINDS = {
     "attempt": marked("Attempt at an exercise"),
     "class": marked("Set of exercises for a class"),
     "job": marked("Job sheet of a magneto"),
+    "limits": marked("Limits card of an aircraft"),
 }
 """Kinds of file a person keeps, as in ``"format": "magview-KIND/1"``, and what a desktop calls them."""
 

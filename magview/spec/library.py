@@ -10,9 +10,10 @@ from typing import Literal, TypeVar
 
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
-from magview.spec.files import read_engine, read_installation, read_magneto
-from magview.spec.formats import names_file
+from magview.spec.files import STANDARD, read_engine, read_installation, read_magneto
+from magview.spec.formats import kind_of, names_file
 from magview.spec.language import marked, tr
+from magview.spec.limits import installation_of, read_limits
 from magview.spec.magneto import Magneto
 
 Kind = Literal["magnetos", "engines", "installations"]
@@ -54,6 +55,17 @@ def find_engine(name: str) -> Engine:
 def find_installation(name: str) -> Installation:
     """An installation by the short name of a shipped one or by a file's path. Raises SpecError."""
     return _find(name, "installations", read_installation)
+
+
+def find_installation_or_card(name: str) -> Installation:
+    """An installation as `find_installation` has it, or that of a limits card's file. Raises SpecError."""
+    return _find(name, "installations", _read_either)
+
+
+def _read_either(path: Path) -> Installation:
+    if path != STANDARD and kind_of(path) == "limits":
+        return installation_of(read_limits(path))
+    return read_installation(path)
 
 
 def shipped_installation_of(magneto: str) -> str | None:

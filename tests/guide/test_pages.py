@@ -19,6 +19,8 @@ from magview.guide.pages import anchor_of, chapters, guide_folder, pages
 from magview.guide.topics import TOPICS
 from magview.paper.html import document_html
 from magview.practice.library import shipped_exercises, shipped_lessons
+from magview.spec.files import write_model
+from tests.cards import a_card
 from tests.guide.marked_words import KEY, bold, tokens
 from tests.paper.html_reader import HtmlReader
 
@@ -99,6 +101,8 @@ def asked(line: str) -> object:
 def test_every_command_shown_does_what_it_says(line, tmp_path, monkeypatch, capsys):
     """Run for real, but for what opens a window and for PDFs, which have tests of their own."""
     monkeypatch.chdir(tmp_path)
+    if "my-card" in line:
+        write_model(tmp_path / "my-card.magview.json", a_card())
     words = shlex.split(line)[1:]
     monkeypatch.setattr("magview.ui.kit.preflight.why_no_window", lambda: "there is no display")
     if words[:1] == ["--magneto"]:
@@ -126,7 +130,7 @@ def test_every_command_shown_does_what_it_says(line, tmp_path, monkeypatch, caps
 
 def test_there_are_commands_to_test():
     kinds = {line.split()[1] for line in COMMANDS if not line.split()[1].startswith("-")}
-    ours = {"readings", "adjust", "shift", "engine", "sheet", "schema", "guide"}
+    ours = {"readings", "adjust", "shift", "engine", "sheet", "schema", "guide", "limits"}
     assert kinds == ours | {"class", "worksheet", "handout", "check", "bench"}
 
 

@@ -25,6 +25,7 @@ from magview.spec.files import dump_json
 from magview.spec.formats import ENDING, ENDINGS, KINDS
 from magview.spec.library import find_installation, find_magneto, resources
 from magview.upkeep import desktop
+from tests.cards import a_card
 from tests.classroom.attempts import a_set
 
 ROOT = Path(__file__).parents[2]
@@ -114,6 +115,7 @@ def written_files() -> dict[str, str]:
     files = {kind: (resources() / name).read_text(encoding="utf-8") for kind, name in shipped.items()}
     files["magneto"] = dump_json(find_magneto("traced-six"))
     files["installation"] = dump_json(find_installation("nine-radial-left"))
+    files["limits"] = dump_json(a_card())
     files["class"] = dump_json(a_set("gap-wrong"))
     files["attempt"] = dump_attempt(Session(find_exercise("gap-wrong"), 1).attempt)
     return files

@@ -65,6 +65,7 @@ class CommonMenus(MenuMaker):
         self.act(job, tr("Look at the &shipped job sheet"), lambda: places.work.open_shipped(), None)
         self.act(job, tr("Blank form for the pencil, &A4…"), lambda: places.work.ask_blank("a4"), None)
         self.act(job, tr("Blank form for the pencil, &Letter…"), lambda: places.work.ask_blank("letter"), None)
+        self.act(job, tr("Limits &cards"), lambda: places.work.open_cards(), None)
         job.addSeparator()
         self.notes_menu, self.recent_jobs = (
             job.addMenu(tr("No&te on the job sheet")),

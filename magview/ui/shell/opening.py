@@ -55,6 +55,10 @@ def _job(window: MainWindow, path: Path) -> None:
     window.work.open_path(path)
 
 
+def _limits(window: MainWindow, path: Path) -> None:
+    window.work.open_card(path)
+
+
 def _class(window: MainWindow, path: Path) -> None:
     from magview.ui.classroom.desk import ClassDesk
 
@@ -70,6 +74,7 @@ OPENERS: dict[str, Callable[[MainWindow, Path], None]] = {
     "lesson": _lesson,
     "attempt": _attempt,
     "job": _job,
+    "limits": _limits,
     "class": _class,
 }
 """Functions that open each kind of file."""

@@ -12,18 +12,21 @@ from magview.job.blank_form import blank_form
 from magview.job.feeds import FEEDS, Feed, Source
 from magview.job.instruments import FILE
 from magview.job.library import job_path, shipped_jobs
+from magview.job.limits_cards import FOLDER, CardShelf, take_card
 from magview.job.sheet import new_job
 from magview.job.store import JobStore
 from magview.paper.sizes import PaperSize
 from magview.spec.base import SpecError
 from magview.spec.formats import ENDING, file_filter
 from magview.spec.language import tr
+from magview.spec.limits import LimitsCard
 from magview.ui.kit.asking import ask_open, ask_save, refuse
 from magview.ui.kit.bench_model import BenchModel
 from magview.ui.kit.home_page import HomePage
 from magview.ui.kit.look import Look
 from magview.ui.kit.place import Page, Place
 from magview.ui.kit.settings import keep, kept_texts
+from magview.ui.work.cards_page import CardsPage
 from magview.ui.work.instruments import InstrumentsDialog, Shelf
 from magview.ui.work.sheet_page import JobPage
 
@@ -45,6 +48,10 @@ class WorkPlace(Place):
         super().__init__(look)
         self._bench, self._source, self._folder = bench, source, folder
         self._shelf = Shelf(None if folder is None else folder.parent / FILE)
+        self._cards = CardShelf(None if folder is None else folder.parent / FOLDER)
+
+        self._limits: LimitsCard | None = None
+        """The card whose limits the sheet that is asked for begins with."""
 
     def build_home(self) -> Page:
         """Sheets to begin, open or look at, those under way, and those worked on lately."""
@@ -52,6 +59,7 @@ class WorkPlace(Place):
             (tr("&New job sheet…"), self.ask_new),
             (tr("&Open job sheet…"), self.ask_open),
             (tr("Look at the &shipped job sheet"), self.open_shipped),
+            (tr("Limits &cards"), self.open_cards),
             (tr("&Instruments of your own…"), self.edit_instruments),
             (tr("Blank form for the pencil, &A4…"), partial(self.ask_blank, "a4")),
             (tr("Blank form for the pencil, &Letter…"), partial(self.ask_blank, "letter")),
@@ -76,7 +84,9 @@ class WorkPlace(Place):
     def new(self, path: Path) -> JobPage | None:
         """Begin a sheet, dated today."""
         try:
-            store = JobStore.create(path, new_job(day=datetime.date.today().isoformat()), spare=self._spare)
+            job = new_job(day=datetime.date.today().isoformat())
+            job = job if self._limits is None else take_card(job, self._limits)
+            store = JobStore.create(path, job, spare=self._spare)
         except SpecError as error:
             refuse(self, str(error))
             return None
@@ -136,6 +146,29 @@ class WorkPlace(Place):
         dialog = InstrumentsDialog(self._shelf, self.look, parent=self.home.window())
         dialog.open()
         return dialog
+
+    # -------------------------------------------------------------- limits cards
+
+    def open_cards(self) -> CardsPage:
+        """Show the limits cards."""
+        page = next((p for p in self.open_pages if isinstance(p, CardsPage)), None)
+        if page is None:
+            page = CardsPage(self.look, self._cards)
+            page.sheet_wanted.connect(self.ask_new_with)
+        self.show_page(page)
+        return page
+
+    def open_card(self, path: Path) -> None:
+        """Show a card's file among the limits cards."""
+        self.open_cards().open_path(path)
+
+    def ask_new_with(self, card: LimitsCard) -> None:
+        """Ask where a new sheet is to be kept, and begin it with a card's limits."""
+        self._limits = card
+        self.ask_new()
+        self._limits = None
+
+    # -------------------------------------------------------------- opening, as both do
 
     def _open(self, store: JobStore, fixed: bool = False) -> JobPage:
         page = JobPage(store, self._bench, self._source, self.look, fixed, self._shelf)
