@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import argparse
-import sys
 from dataclasses import asdict, dataclass
 from fractions import Fraction
 from pathlib import Path
@@ -285,10 +284,8 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
         raise SpecError(tr("give --reads for one magneto, or both --left-reads and --right-reads"))
     if arguments.opening_change is not None:
         raise SpecError(tr("--opening-change is for one magneto: give --reads"))
-    if arguments.pdf is not None or arguments.html is not None or arguments.move is not None:
-        raise SpecError(
-            tr("--pdf, --html and --move are for one magneto: give --reads, and print each magneto's plan by itself")
-        )
+    if arguments.html is not None or arguments.move is not None:
+        raise SpecError(tr("--html and --move are for one magneto: give --reads, such as --reads 22"))
     if coupling.installation is not None and coupling.installation.position == "single":
         raise SpecError(tr("this installation has a single magneto: give --reads"))
     if timing is None or together is None:
@@ -301,6 +298,9 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
         found = plan_pair(readings["left"], readings["right"], timing, together)
     except ValueError as error:
         raise SpecError(str(error)) from error
+    stream = words_stream(arguments.pdf, json_wanted=arguments.json)
+    if arguments.pdf is not None:
+        _print_pair(arguments, coupling, readings, found)
     if arguments.json:
         sides: dict[str, object] = {
             side: {
@@ -315,9 +315,34 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
             {**_inputs(coupling), **sides, "difference_deg": difference, "within_tolerance": found is not None}
         )
     else:
-        say(_pair_text(coupling, readings, found, timing, together))
-        _say_care(sys.stdout)
+        say(_pair_text(coupling, readings, found, timing, together), stream)
+        _say_care(stream)
     return FAIL if found is None else PASS
+
+
+def _print_pair(
+    arguments: argparse.Namespace, coupling: Coupling, readings: dict[Side, PairReading], found: PairPlan | None
+) -> None:
+    """Write both plans, a page each."""
+    if found is None:
+        raise SpecError(
+            tr("no PDF: no pair of moves comes within the tolerances; give --reads for a plan of one magneto")
+        )
+    from magview.job.shift_plan import pair_documents, plan_from, plan_typed
+
+    pages = []
+    for side in SIDES:
+        of, move = readings[side], found.left if side == "left" else found.right
+        reads, wanted = of.reads_btdc_deg, of.wanted_btdc_deg
+        if coupling.installation is not None:
+            checked = arguments.checked
+            pages.append(plan_from(coupling.installation, reads, wanted, move, checked=checked, of_side=side))
+            continue
+        pages.append(plan_typed(
+            of.magneto_teeth, of.drive_teeth, coupling.ratio, reads, wanted, move, position=side,
+            tolerance_deg=coupling.timing_tolerance_deg, rotation=coupling.rotation, name=coupling.name or "",
+        ))  # fmt: skip
+    write_pdf(Path(arguments.pdf), *pair_documents(pages[0], pages[1], arguments.paper), most=2)
 
 
 def _pair_text(

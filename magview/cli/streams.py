@@ -32,8 +32,8 @@ def words_stream(*outputs: str | None, json_wanted: bool = False) -> TextIO:
     return sys.stderr if taken else sys.stdout
 
 
-def write_pdf(path: Path, *documents: Document, or_html: bool = False) -> int:
-    """Write a document, of several the first that takes one page; returns the number of pages.
+def write_pdf(path: Path, *documents: Document, or_html: bool = False, most: int = 1) -> int:
+    """Write a document, of several the first of at most `most` pages; returns the number of pages.
 
     `or_html`: the command could write it as HTML instead. Raises SpecError where there is no PDF to be had.
     """
@@ -49,7 +49,7 @@ def write_pdf(path: Path, *documents: Document, or_html: bool = False) -> int:
     from magview.ui.paper.pdf import pdf_bytes
     from magview.ui.pictures.export import written_beside
 
-    data, pages = pdf_bytes(*documents)
+    data, pages = pdf_bytes(*documents, most=most)
     if path == STANDARD:
         sys.stdout.buffer.write(data)
         return pages

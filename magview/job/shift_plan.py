@@ -36,6 +36,7 @@ from magview.paper.blocks import (
     Block,
     Document,
     Heading,
+    NewPage,
     Paragraph,
     Picture,
     Pictures,
@@ -90,13 +91,15 @@ def plan_of(state: BenchState, side: Side, move: Move | None = None) -> ShiftPla
 
 
 def plan_from(
-    installation: Installation, reads_btdc_deg: float, wanted_btdc_deg: float, move: Move, *, checked: bool = False
-) -> ShiftPlan:
+    installation: Installation, reads_btdc_deg: float, wanted_btdc_deg: float, move: Move, *,
+    checked: bool = False, of_side: Side | None = None,
+) -> ShiftPlan:  # fmt: skip
     """The plan of an installation from a reading and the timing wanted [crank deg BTDC].
 
-    `checked`: stroke, mark and finger were looked at. Raises SpecError.
+    `checked`: stroke, mark and finger were looked at. `of_side`: of two magnetos this one, else the file's own.
+    Raises SpecError.
     """
-    side: Side = "right" if installation.position == "right" else "left"
+    side: Side = of_side or ("right" if installation.position == "right" else "left")
     state = placed(installation)
     for act in (ViewSide(side), ReadLamp(side, reads_btdc_deg), WantTiming(side, wanted_btdc_deg)):
         state = apply(state, act)
@@ -108,12 +111,12 @@ def plan_from(
 def plan_typed(
     magneto_teeth: int, drive_teeth: int, rotor_turns_per_crank_turn: float | Fraction, reads_btdc_deg: float,
     wanted_btdc_deg: float, move: Move, *, tolerance_deg: float | None = None, rotation: Rotation | None = None,
-    name: str = "",
+    name: str = "", position: str = "",
 ) -> ShiftPlan:  # fmt: skip
     """The plan of a coupling by its teeth and speed ratio alone: no cam, no file. Angles in crank degrees BTDC."""
     return ShiftPlan(
         magneto_teeth, drive_teeth, rotor_turns_per_crank_turn, move, reads_btdc_deg, wanted_btdc_deg, tolerance_deg,
-        rotation, name,
+        rotation, name, position=position,
     )  # fmt: skip
 
 
@@ -123,6 +126,14 @@ def shift_documents(plan: ShiftPlan, size: PaperSize = "a4") -> Iterator[Documen
         yield Document(
             plan.title, working_foot(plan.title), tuple(shift_blocks(plan, view_mm, tight)), size, grey=True
         )
+
+
+def pair_documents(left: ShiftPlan, right: ShiftPlan, size: PaperSize = "a4") -> Iterator[Document]:
+    """A page for each of two magnetos, with room, then ever tighter: the first of two pages is the one to print."""
+    title = tr("Tooth-shift plans, left and right")
+    for view_mm, tight in _TRIED:
+        pages = *shift_blocks(left, view_mm, tight), NewPage(), *shift_blocks(right, view_mm, tight)
+        yield Document(title, working_foot(title), pages, size, grey=True)
 
 
 def shift_blocks(plan: ShiftPlan, view_mm: float, tight: bool = False) -> Iterator[Block]:

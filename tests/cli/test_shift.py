@@ -13,6 +13,7 @@ import pytest
 from magview.physics.engine.coupling import synchronise
 from magview.spec.library import find_installation, resources
 from tests.cli.told import run
+from tests.ui.paper.pdf_reader import Pdf, bare
 
 TYPED = ["--magneto-teeth", "17", "--drive-teeth", "18", "--rotor-turns-per-crank-turn", "1"]
 STEP = 360 / 306
@@ -180,6 +181,32 @@ def test_teeth_and_ratio_are_enough_for_a_plan_as_html_and_on_paper(capsys, tmp_
     assert code == 0 and out.startswith("<!DOCTYPE html>") and "Rotation not given" in out
     assert run(capsys, *argv, "--rotation", "clockwise", "--pdf", str(tmp_path / "x.pdf"))[0] == 0
     assert (tmp_path / "x.pdf").read_bytes().startswith(b"%PDF-")
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
+@pytest.mark.parametrize(
+    "of",
+    [
+        ["seven-radial-left"],
+        [*TYPED, "--wanted", "27", "--tolerance", "1", "--synchronising-tolerance", "1", "--rotation", "clockwise"],
+    ],
+)
+def test_both_magnetos_are_a_page_each(capsys, tmp_path, qapp, of, paper):
+    out = tmp_path / "both.pdf"
+    argv = ["shift", *of, "--left-reads", "23.7", "--right-reads", "30.3", "--pdf", str(out), "--paper", paper]
+    code, words, _ = run(capsys, *argv)
+    assert code == 0 and "Moved together" in words
+    printed = Pdf(out.read_bytes())
+    left, right = map(printed.text, range(len(printed.pages)))
+    assert bare("left magneto") in left and bare("right magneto") not in left
+    assert bare("right magneto") in right and bare("left magneto") not in right
+
+
+def test_no_pair_that_does_has_no_plan(capsys, tmp_path):
+    both = [*TYPED, "--left-reads", "24.5", "--right-reads", "25.5", "--wanted", "25", "--tolerance", "0.6"]
+    out = tmp_path / "both.pdf"
+    code, _, err = run(capsys, "shift", *both, "--synchronising-tolerance", "0.1", "--pdf", str(out))
+    assert code == 2 and "no pair of moves" in err and not out.exists()
 
 
 # ---------------------------------------------------------------------- standard input and output

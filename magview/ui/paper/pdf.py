@@ -30,11 +30,14 @@ def print_pdf(path: Path, *documents: Document) -> int:
     return pages
 
 
-def pdf_bytes(*documents: Document) -> tuple[bytes, int]:
-    """A document as the bytes of a PDF, and its number of pages; of several as `print_pdf` has it."""
+def pdf_bytes(*documents: Document, most: int = 1) -> tuple[bytes, int]:
+    """A document as the bytes of a PDF, and its number of pages.
+
+    Of several the first of at most `most` pages, or the last.
+    """
     for document in documents:
         pages = PrintedPages(document)
-        if len(pages) == 1:
+        if len(pages) <= most:
             break
     return pages.written(), len(pages)
 
