@@ -216,6 +216,27 @@ def lamp_should_read(job: Job) -> tuple[str, ...]:
     return (tr("With the setting as left the lamp should read {should}.", should=shown(FIRING, should)),)
 
 
+def after_the_shift(job: Job) -> tuple[str, ...]:
+    """Expected reading of the lamp, and each face of the coupling that was not moved as it was planned."""
+    shift = job.tooth_shift
+    faces = (
+        (marked("A disc"), shift.planned_disc_teeth, shift.moved_disc_teeth),
+        (marked("B magneto flange"), shift.planned_magneto_teeth, shift.moved_magneto_teeth),
+    )
+    told = tuple(
+        tr(
+            "Moved is not what was planned: {face} planned {planned}, moved {moved}. Count the teeth again, then "
+            "read the lamp.",
+            face=tr(face),
+            planned=shown(MOVED, planned),
+            moved=shown(MOVED, moved),
+        )
+        for face, planned, moved in faces
+        if planned is not None and moved is not None and planned != moved
+    )
+    return (*lamp_should_read(job), *told)
+
+
 def agree(job: Job) -> tuple[str, ...]:
     """The four things that agree when No. 1 fires, in one sentence; nothing before this magneto's firing was read."""
     if getattr(job.synchronising, f"{side_of(job)}_btdc_deg") is None:
@@ -243,7 +264,7 @@ _FOLLOWS: dict[str, Callable[[Job], tuple[str, ...]]] = {
     "switch_lead": without_tab,
     "synchronising": agree,
     "internal_timing": lamp_should_read,
-    "tooth_shift": lamp_should_read,
+    "tooth_shift": after_the_shift,
     "ground_run": points_to,
 }
 

@@ -1115,7 +1115,7 @@
         </message>
         <message>
             <source>E-gap</source>
-            <extracomment>bench/events.py, drawing/breaker_hero.py, practice/paper.py, spec/magneto.py, ui/pictures/why_here_painter.py, ui/plots/lift.py</extracomment>
+            <extracomment>bench/events.py, drawing/breaker_hero.py, practice/paper.py, spec/limits.py, spec/magneto.py, ui/pictures/why_here_painter.py, ui/plots/lift.py</extracomment>
             <translation>E-gap</translation>
         </message>
         <message>
@@ -4360,7 +4360,7 @@
         </message>
         <message>
             <source>Date</source>
-            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/parts.py, job/sheet.py</extracomment>
+            <extracomment>classroom/worksheet.py, job/document.py, job/history.py, job/limits_cards.py, job/parts.py, job/sheet.py</extracomment>
             <translation>Fecha</translation>
         </message>
         <message>
@@ -4905,7 +4905,7 @@
         </message>
         <message>
             <source>Choose the size of paper: a4 or letter.</source>
-            <extracomment>cli/guide.py, cli/main.py, cli/paper.py</extracomment>
+            <extracomment>cli/guide.py, cli/main.py, cli/paper.py, cli/sheet.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -5004,7 +5004,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Open this magneto, installation, exercise, lesson, attempt, class set or job sheet.</source>
+            <source>Open this magneto, installation, exercise, lesson, attempt, class set, job sheet or limits card.</source>
             <extracomment>cli/main.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -5039,7 +5039,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Take coupling, engine and limits from this file or shipped installation ({shipped}).</source>
+            <source>Take coupling, engine and limits from this file, limits card or shipped installation ({shipped}).</source>
             <extracomment>cli/main.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -5304,6 +5304,21 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Tell what a limits card says; print it as a card.</source>
+            <extracomment>cli/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Take this limits card: a file.</source>
+            <extracomment>cli/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print the card as JSON, for programs.</source>
+            <extracomment>cli/sheet.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Print the JSON Schema of a kind of file.</source>
             <extracomment>cli/sheet.py</extracomment>
             <translation type="unfinished"></translation>
@@ -5509,7 +5524,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>--pdf, --html and --move are for one magneto: give --reads, and print each magneto's plan by itself</source>
+            <source>--html and --move are for one magneto: give --reads, such as --reads 22</source>
             <extracomment>cli/shift.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -5520,6 +5535,11 @@
         </message>
         <message>
             <source>without an INSTALLATION, both magnetos need --tolerance and --synchronising-tolerance</source>
+            <extracomment>cli/shift.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>no PDF: no pair of moves comes within the tolerances; give --reads for a plan of one magneto</source>
             <extracomment>cli/shift.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -7311,7 +7331,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Signature</source>
-            <extracomment>job/document.py, job/sheet.py</extracomment>
+            <extracomment>job/document.py, job/limits_cards.py, job/sheet.py</extracomment>
             <translation>Firma</translation>
         </message>
         <message>
@@ -8020,6 +8040,61 @@ R  {place}</source>
             <translation>«{name}» no es ni un archivo ni uno de los trabajos incluidos: {known}</translation>
         </message>
         <message>
+            <source>{angle}° before top dead centre</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° after top dead centre</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° of rotor</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{angle}° of crank</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Limits card: {registration}</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{low:length} to {high:length}</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>as the left one</source>
+            <extracomment>job/limits_cards.py, ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Cam, breaker arm, contact screw and plate are not on this card: gap and opening are read, not reckoned. Poles follow from cylinders and turns, for a spark at each pole: {poles}.</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The current manual governs. Compare every line with it before the card is used.</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file}: cannot be changed: {reason}</source>
+            <extracomment>job/limits_cards.py, upkeep/desktop.py</extracomment>
+            <translation>{file}: no se puede cambiar: {reason}</translation>
+        </message>
+        <message>
+            <source>Compared with the manual by</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Breaker end as found</source>
             <extracomment>job/paper_pictures.py</extracomment>
             <translation>Lado del ruptor, hallado</translation>
@@ -8115,9 +8190,9 @@ R  {place}</source>
             <translation>enciende {angle}</translation>
         </message>
         <message>
-            <source>Thick lines: the painted marks, each of them number 1.</source>
+            <source>Thick lines: the painted marks.</source>
             <extracomment>job/paper_pictures.py</extracomment>
-            <translation>Líneas gruesas: las marcas pintadas, cada una el número 1.</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>As found and as left: coupling, seen from the drive end</source>
@@ -8131,7 +8206,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Registration</source>
-            <extracomment>job/parts.py</extracomment>
+            <extracomment>job/parts.py, spec/limits.py</extracomment>
             <translation>Matrícula</translation>
         </message>
         <message>
@@ -8236,7 +8311,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Left should fire</source>
-            <extracomment>job/parts.py</extracomment>
+            <extracomment>job/parts.py, spec/limits.py</extracomment>
             <translation>La izquierda debe encender</translation>
         </message>
         <message>
@@ -8246,7 +8321,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Right should fire</source>
-            <extracomment>job/parts.py</extracomment>
+            <extracomment>job/parts.py, spec/limits.py</extracomment>
             <translation>La derecha debe encender</translation>
         </message>
         <message>
@@ -9061,12 +9136,12 @@ R  {place}</source>
         </message>
         <message>
             <source>A disc</source>
-            <extracomment>job/shift_html.py, ui/bench/moves_table.py</extracomment>
+            <extracomment>job/shift_html.py, job/status.py, ui/bench/moves_table.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>B magneto flange</source>
-            <extracomment>job/shift_html.py, ui/bench/moves_table.py</extracomment>
+            <extracomment>job/shift_html.py, job/status.py, ui/bench/moves_table.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -9081,11 +9156,21 @@ R  {place}</source>
         </message>
         <message>
             <source>Next</source>
-            <extracomment>job/shift_html.py, ui/bench/next_box.py</extracomment>
+            <extracomment>job/shift_html.py, ui/bench/next_box.py, ui/bench/shift_screen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The large arrow: as you stand at the engine.</source>
+            <extracomment>job/shift_html.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Planning aid. The manual governs. The work is released by a person who holds the licence for it.</source>
+            <extracomment>job/shift_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Tooth-shift plans, left and right</source>
             <extracomment>job/shift_plan.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -9856,6 +9941,11 @@ R  {place}</source>
         </message>
         <message>
             <source>On {side} it runs rough: that points to a plug or its lead. Look there first.</source>
+            <extracomment>job/status.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Moved is not what was planned: {face} planned {planned}, moved {moved}. Count the teeth again, then read the lamp.</source>
             <extracomment>job/status.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -16506,7 +16596,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Clockwise or anticlockwise.</source>
-            <extracomment>spec/breaker.py, spec/engine.py</extracomment>
+            <extracomment>spec/breaker.py, spec/engine.py, spec/limits.py</extracomment>
             <translation>Horario o antihorario.</translation>
         </message>
         <message>
@@ -16626,7 +16716,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Above 0.</source>
-            <extracomment>spec/breaker.py, spec/engine.py, spec/magneto.py</extracomment>
+            <extracomment>spec/breaker.py, spec/engine.py, spec/limits.py, spec/magneto.py</extracomment>
             <translation>Mayor que 0.</translation>
         </message>
         <message>
@@ -17181,12 +17271,12 @@ R  {place}</source>
         </message>
         <message>
             <source>One line of up to 120 characters.</source>
-            <extracomment>spec/engine.py, spec/magneto.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py, spec/magneto.py</extracomment>
             <translation>Una línea de hasta 120 caracteres.</translation>
         </message>
         <message>
             <source>Cylinders</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Cilindros</translation>
         </message>
         <message>
@@ -17196,7 +17286,7 @@ R  {place}</source>
         </message>
         <message>
             <source>A whole number.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Un número entero.</translation>
         </message>
         <message>
@@ -17236,7 +17326,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Timing tolerance</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Tolerancia de calado</translation>
         </message>
         <message>
@@ -17246,17 +17336,17 @@ R  {place}</source>
         </message>
         <message>
             <source>Above 0: no reading is ever exact.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Mayor que 0: ninguna lectura es exacta.</translation>
         </message>
         <message>
             <source>Synchronising tolerance</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Tolerancia de sincronización</translation>
         </message>
         <message>
             <source>How far apart the two magnetos may fire, beyond a wanted stagger.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Cuánto pueden diferir las dos magnetos, aparte de un escalonado deseado.</translation>
         </message>
         <message>
@@ -17401,12 +17491,12 @@ R  {place}</source>
         </message>
         <message>
             <source>Teeth on the magneto's side</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Dientes del lado de la magneto</translation>
         </message>
         <message>
             <source>Teeth of the disc's face that the magneto's flange sits in.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Dientes de la cara del disco en que encaja la brida de la magneto.</translation>
         </message>
         <message>
@@ -17416,12 +17506,12 @@ R  {place}</source>
         </message>
         <message>
             <source>Teeth on the drive's side</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Dientes del lado del accionamiento</translation>
         </message>
         <message>
             <source>Teeth of the disc's face that the drive's flange sits in.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Dientes de la cara del disco en que encaja la brida motriz.</translation>
         </message>
         <message>
@@ -17516,12 +17606,12 @@ R  {place}</source>
         </message>
         <message>
             <source>Rotor turns per crank turn</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>Vueltas de rotor por vuelta de cigüeñal</translation>
         </message>
         <message>
             <source>How fast the drive turns the rotor; cylinders over twice the poles, for a spark a pole.</source>
-            <extracomment>spec/engine.py</extracomment>
+            <extracomment>spec/engine.py, spec/limits.py</extracomment>
             <translation>A qué velocidad gira el rotor; cilindros entre el doble de polos, para una chispa por polo.</translation>
         </message>
         <message>
@@ -17955,6 +18045,11 @@ R  {place}</source>
             <translation>Hoja de trabajo de una magneto</translation>
         </message>
         <message>
+            <source>Limits card of an aircraft</source>
+            <extracomment>spec/formats.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{file}: is not a file of this program; its format must be one of {known}</source>
             <extracomment>spec/formats.py</extracomment>
             <translation>{file}: no es un archivo de este programa; su formato debe ser uno de {known}</translation>
@@ -18130,6 +18225,116 @@ R  {place}</source>
             <translation>{source}: tiene puntos y comas en sus números: indique cuál es el signo decimal</translation>
         </message>
         <message>
+            <source>gap_limits_mm is {low:g} to {high:g}; the smaller one comes first, such as 0.25 0.35</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>rotor_turns_per_crank_turn is {ratio:g}; with {cylinders} cylinders and a spark at each pole it is cylinders over twice the poles, such as {such:g} for four poles</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>e_gap_deg is {e_gap:g}; with {poles} poles it must be below {most:g}, where full register lies, such as 10</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The aircraft's registration: the card is found by it.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Manual, page, revision</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where the limits stand, so that somebody else can look them up.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>One line of up to 120 characters, such as Ignition manual, page 12, revision C.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotation, from the drive end</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Which way the rotor turns in service, seen from the drive end.</source>
+            <extracomment>spec/limits.py, spec/magneto.py</extracomment>
+            <translation>Hacia dónde gira el rotor en servicio, visto desde el lado de accionamiento.</translation>
+        </message>
+        <message>
+            <source>How many cylinders the engine has.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Above 0, such as 1.5 for six cylinders and two poles.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Rotor degrees past neutral at which the contacts should open.</source>
+            <extracomment>spec/limits.py, spec/magneto.py</extracomment>
+            <translation>Grados de rotor tras el neutro en que deben abrir los contactos.</translation>
+        </message>
+        <message>
+            <source>Above 0 and short of full register, half of the way to the next neutral.</source>
+            <extracomment>spec/limits.py, spec/magneto.py</extracomment>
+            <translation>Mayor que 0 y antes del registro pleno, a medio camino del neutro siguiente.</translation>
+        </message>
+        <message>
+            <source>Tolerance at the marks</source>
+            <extracomment>spec/limits.py, spec/magneto.py</extracomment>
+            <translation>Tolerancia en las marcas</translation>
+        </message>
+        <message>
+            <source>How far beside the mark the straightedge may point when the contacts open.</source>
+            <extracomment>spec/limits.py, spec/magneto.py</extracomment>
+            <translation>Cuánto puede apuntar la regla al lado de la marca cuando abren los contactos.</translation>
+        </message>
+        <message>
+            <source>Gap, smallest and largest</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Between which the largest gap must lie: two numbers with a space between them.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The smaller one first, such as 0.25 0.35.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where the left magneto, or a single one, should fire.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Larger is earlier.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Where the right magneto should fire. Left empty: as the left one.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>How far off its timing either magneto may fire, either way.</source>
+            <extracomment>spec/limits.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{field} is [{low:g}, {high:g}]; the first must be below the second</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation>{field} es [{low:g}, {high:g}]; el primero debe ser menor que el segundo</translation>
@@ -18148,16 +18353,6 @@ R  {place}</source>
             <source>Above 0: it turns degrees into what is seen at the rim.</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation>Mayor que 0: convierte los grados en lo que se ve en el borde.</translation>
-        </message>
-        <message>
-            <source>Tolerance at the marks</source>
-            <extracomment>spec/magneto.py</extracomment>
-            <translation>Tolerancia en las marcas</translation>
-        </message>
-        <message>
-            <source>How far beside the mark the straightedge may point when the contacts open.</source>
-            <extracomment>spec/magneto.py</extracomment>
-            <translation>Cuánto puede apuntar la regla al lado de la marca cuando abren los contactos.</translation>
         </message>
         <message>
             <source>Above 0: the maker's figure, or the width of the mark.</source>
@@ -18480,11 +18675,6 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Which way the rotor turns in service, seen from the drive end.</source>
-            <extracomment>spec/magneto.py</extracomment>
-            <translation>Hacia dónde gira el rotor en servicio, visto desde el lado de accionamiento.</translation>
-        </message>
-        <message>
             <source>Clockwise or anticlockwise; the breaker end sees the mirror image.</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation>Horario o antihorario; desde el lado del ruptor se ve la imagen especular.</translation>
@@ -18503,16 +18693,6 @@ R  {place}</source>
             <source>An even number, as north and south poles take turns.</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation>Un número par, pues los polos norte y sur se alternan.</translation>
-        </message>
-        <message>
-            <source>Rotor degrees past neutral at which the contacts should open.</source>
-            <extracomment>spec/magneto.py</extracomment>
-            <translation>Grados de rotor tras el neutro en que deben abrir los contactos.</translation>
-        </message>
-        <message>
-            <source>Above 0 and short of full register, half of the way to the next neutral.</source>
-            <extracomment>spec/magneto.py</extracomment>
-            <translation>Mayor que 0 y antes del registro pleno, a medio camino del neutro siguiente.</translation>
         </message>
         <message>
             <source>Limits of the gap</source>
@@ -18965,6 +19145,11 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Save the tooth-shift plan for a tablet</source>
+            <extracomment>ui/bench/files.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Print the tooth-shift plan to PDF</source>
             <extracomment>ui/bench/files.py</extracomment>
             <translation>Imprimir el plan del cambio de dientes a PDF</translation>
@@ -18990,8 +19175,13 @@ R  {place}</source>
             <translation>Guardado {name}.</translation>
         </message>
         <message>
+            <source>HTML (*.html)</source>
+            <extracomment>ui/bench/files.py, ui/work/reports.py</extracomment>
+            <translation>HTML (*.html)</translation>
+        </message>
+        <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/bench/files.py, ui/classroom/paper_dialog.py, ui/work/place.py, ui/work/reports.py</extracomment>
+            <extracomment>ui/bench/files.py, ui/classroom/paper_dialog.py, ui/work/cards_page.py, ui/work/place.py, ui/work/reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -19265,6 +19455,16 @@ R  {place}</source>
             <translation>Imprimir a PDF, ca&amp;rta…</translation>
         </message>
         <message>
+            <source>As one large &amp;screen</source>
+            <extracomment>ui/bench/menus.py, ui/bench/next_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save for a &amp;tablet…</source>
+            <extracomment>ui/bench/menus.py, ui/bench/next_box.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>&amp;Undo</source>
             <extracomment>ui/bench/menus.py, ui/own/menus.py, ui/work/menus.py</extracomment>
             <translation>&amp;Deshacer</translation>
@@ -19505,9 +19705,9 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>The chosen move, or the first, on one page: drawings, single steps to be ticked</source>
+            <source>The chosen move, or the first, on one page or one large screen</source>
             <extracomment>ui/bench/next_box.py</extracomment>
-            <translation>El movimiento elegido, o el primero, en una página: dibujos, pasos sueltos para marcar</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>{count} tooth at once</source>
@@ -19875,6 +20075,16 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Rotor degrees; the gap is the largest, at the top of the lobe</source>
             <extracomment>ui/bench/setting_panel.py</extracomment>
             <translation>Grados de rotor; la apertura es la máxima, en la cima de la leva</translation>
+        </message>
+        <message>
+            <source>{place} of {all}</source>
+            <extracomment>ui/bench/shift_screen.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Close</source>
+            <extracomment>ui/bench/shift_screen.py, ui/classroom/paper_dialog.py</extracomment>
+            <translation>Cerrar</translation>
         </message>
         <message>
             <source>Top dead centre from two stop readings</source>
@@ -20783,7 +20993,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>Saved {file}.</source>
-            <extracomment>ui/classroom/editor.py, ui/classroom/gather.py, ui/classroom/maker.py, ui/classroom/plots.py, ui/kit/crash_report_dialog.py, ui/own/file_acts.py</extracomment>
+            <extracomment>ui/classroom/editor.py, ui/classroom/gather.py, ui/classroom/maker.py, ui/classroom/plots.py, ui/kit/crash_report_dialog.py, ui/own/file_acts.py, ui/work/cards_page.py</extracomment>
             <translation>Guardado {file}.</translation>
         </message>
         <message>
@@ -21315,11 +21525,6 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>&amp;Save as PDF…</source>
             <extracomment>ui/classroom/paper_dialog.py</extracomment>
             <translation>&amp;Guardar como PDF…</translation>
-        </message>
-        <message>
-            <source>Close</source>
-            <extracomment>ui/classroom/paper_dialog.py</extracomment>
-            <translation>Cerrar</translation>
         </message>
         <message>
             <source>Saved {file}: {count} page.</source>
@@ -25296,6 +25501,11 @@ Sin fuente: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>Limits &amp;cards</source>
+            <extracomment>ui/shell/menus.py, ui/work/place.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>&amp;Projector mode</source>
             <extracomment>ui/shell/menus.py</extracomment>
             <translation>Modo pro&amp;yector</translation>
@@ -26001,6 +26211,111 @@ Sin fuente: {bare}</translation>
             <translation>Aún falta: {what}.</translation>
         </message>
         <message>
+            <source>Limits cards</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>not chosen yet</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What came of it</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>By re&amp;gistration</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;New card</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Open a card's file…</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>As the manual of this one aircraft has it: nothing is filled in for you.</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Keep the card</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Job sheet with it…</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Print to PDF…</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save as a &amp;file…</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Open a limits card</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>{file} is read. Compare it with the manual, then keep it.</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>The card of {registration} is kept.</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Save the limits card</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Print the limits card</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>This card has entries that are not kept. Put them away?</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{field}” is empty: write it as the manual has it. {rule}</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>There is a card of {registration} already: choose it in the list to change it, or write another registration, such as {registration} right</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Put them away</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Go on with them</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>at {hours} h: gap {value}, between {low} and {high} 95 times in 100</source>
             <extracomment>ui/work/drift_sheet.py</extracomment>
             <translation>a las {hours} h: apertura {value}, entre {low} y {high} 95 veces de cada 100</translation>
@@ -26371,6 +26686,16 @@ Sin fuente: {bare}</translation>
             <translation>Página &amp;anterior</translation>
         </message>
         <message>
+            <source>&amp;List of stages</source>
+            <extracomment>ui/work/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>What makes it &amp;live</source>
+            <extracomment>ui/work/menus.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Save as &amp;HTML…</source>
             <extracomment>ui/work/menus.py</extracomment>
             <translation>Guardar como &amp;HTML…</translation>
@@ -26641,7 +26966,7 @@ Sin fuente: {bare}</translation>
             <translation>{count} páginas</translation>
         </message>
         <message>
-            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
+            <source>Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. F2 goes to the list of stages, F3 to the stage that makes the magneto live. Every change is in the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. Escape puts back what stood in a field; an empty one was not read.</source>
             <extracomment>ui/work/reports.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -26654,11 +26979,6 @@ Sin fuente: {bare}</translation>
             <source>Save the job sheet as HTML</source>
             <extracomment>ui/work/reports.py</extracomment>
             <translation>Guardar la hoja de trabajo como HTML</translation>
-        </message>
-        <message>
-            <source>HTML (*.html)</source>
-            <extracomment>ui/work/reports.py</extracomment>
-            <translation>HTML (*.html)</translation>
         </message>
         <message>
             <source>Save the readings</source>
@@ -26784,11 +27104,6 @@ Sin fuente: {bare}</translation>
             <source>✓ Saved in {file}</source>
             <extracomment>ui/work/sheet_page.py</extracomment>
             <translation>✓ Guardado en {file}</translation>
-        </message>
-        <message>
-            <source>{file}: cannot be changed: {reason}</source>
-            <extracomment>upkeep/desktop.py</extracomment>
-            <translation>{file}: no se puede cambiar: {reason}</translation>
         </message>
         <message>
             <source>nothing can be kept in {folder}: {reason}</source>

@@ -187,6 +187,21 @@ def test_the_setting_as_left_says_what_the_lamp_should_read():
     assert status.follows(new_job(), "internal_timing") == ()
 
 
+def test_a_shift_that_was_not_made_as_planned_is_said_without_any_bench():
+    job = demo()
+    sentence = "Moved is not what was planned"
+    assert not [told for told in status.follows(job, "tooth_shift") if sentence in told]
+    made = change_in(job, "tooth_shift", planned_magneto_teeth=3, moved_magneto_teeth=2)
+    (told,) = [told for told in status.follows(made, "tooth_shift") if sentence in told]
+    assert "B magneto flange planned 3 teeth with rotation, moved 2 teeth with rotation" in told
+    # Before it is moved, or where nothing was planned, there is nothing to compare.
+    for values in ({"moved_magneto_teeth": None}, {"planned_magneto_teeth": None}):
+        half = change_in(made, "tooth_shift", **values)
+        assert not [told for told in status.follows(half, "tooth_shift") if sentence in told]
+    other_way = change_in(job, "tooth_shift", planned_disc_teeth=3, moved_disc_teeth=-3)
+    assert sum(sentence in told and "A disc" in told for told in status.follows(other_way, "tooth_shift")) == 1
+
+
 def test_the_shipped_sheet_obeys_the_chain():
     job = demo()
     assert job.as_found.opening_error_deg != pytest.approx(job.internal_timing.opening_error_deg, abs=0.3)

@@ -52,6 +52,12 @@ class SheetWork(Protocol):
     def go(self, by: int) -> None:
         """The next page, or the one before."""
 
+    def go_to_stages(self) -> None:
+        """Put the keys on the list of stages."""
+
+    def go_to_danger(self) -> None:
+        """Show the stage that makes the magneto live."""
+
     def note(self, feed: Feed) -> bool:
         """Note what the bench has."""
 
@@ -107,6 +113,9 @@ class JobMenus(MenuMaker):
         stage.addSeparator()
         self.act(stage, tr("&Next page"), partial(sheet.go, 1), QKeySequence("Ctrl+PgDown"))
         self.act(stage, tr("&Previous page"), partial(sheet.go, -1), QKeySequence("Ctrl+PgUp"))
+
+        self.act(stage, tr("&List of stages"), sheet.go_to_stages, QKeySequence("F2"))
+        self.act(stage, tr("What makes it &live"), sheet.go_to_danger, QKeySequence("F3"))
 
         self.note_actions = fill_notes(self, note, sheet)
 

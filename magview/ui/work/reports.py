@@ -135,7 +135,8 @@ class Reports(QObject):
 def help_words() -> str:
     """Keys, what is saved when, cautions."""
     keys = tr(
-        "Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. Every change is in "
+        "Ctrl+Page Down and Ctrl+Page Up turn the pages, Ctrl+Return marks a stage as done. F2 goes to the list of "
+        "stages, F3 to the stage that makes the magneto live. Every change is in "
         "the file at once; Ctrl+Z takes the last one back, also after the sheet was closed and opened again, and "
         "Ctrl+Shift+Z does it again. Numbers take a decimal point or comma and their unit: 13 thou, 0,33 mm. "
         "Escape puts back what stood in a field; an empty one was not read."

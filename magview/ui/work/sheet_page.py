@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from magview.job.danger import dangers
 from magview.job.feeds import Feed, Source, noted
 from magview.job.history import Drift, identity
 from magview.job.offered import as_before
@@ -173,6 +174,15 @@ class JobPage(place.Page):
     def go(self, by: int) -> None:
         """The next page, or the one before."""
         self.show_page(PAGES[max(0, min(len(PAGES) - 1, self.stack.currentIndex() + by))])
+
+    def go_to_stages(self) -> None:
+        """Put the keys on the list of stages."""
+        self.contents.list.setFocus(Qt.FocusReason.ShortcutFocusReason)
+
+    def go_to_danger(self) -> None:
+        """Show the stage that gives cause for the first warning; where there is none, the proof of the leads."""
+        found = dangers(self.model.job)
+        self.show_page(found[0].stage if found else NEVER_SKIPPED[-1])
 
     def _chosen(self, name: str) -> None:
         self.page.finish()

@@ -193,6 +193,23 @@ def test_at_150_percent_of_1280_by_720_no_page_scrolls_sideways(open_job, tmp_pa
     assert window.width() <= 853
 
 
+def test_f3_shows_the_stage_that_makes_it_live_and_f2_the_stages(open_job):
+    window = open_job()
+    choose_page(window, "ground_run")
+    QTest.keyClick(window, Qt.Key.Key_F3)
+    assert window.page_name == "switch_lead", "nothing is known: the leads are to be proved"
+    write(window, "ground_run", "drop_left_rpm", "0")
+    choose_page(window, "as_found")
+    QTest.keyClick(window, Qt.Key.Key_F3)
+    assert window.page_name == "ground_run"
+    window.bar.done.setFocus()
+    assert not window.contents.list.hasFocus()
+    QTest.keyClick(window, Qt.Key.Key_F2)
+    assert window.contents.list.hasFocus()
+    QTest.keyClick(window.contents.list, Qt.Key.Key_Up)
+    assert window.page_name == "closing"
+
+
 def test_the_list_of_stages_stays_where_it_is_while_readings_go_out(open_job):
     window = open_job()
     contents = window.contents
