@@ -24,7 +24,7 @@ TYPES = ("usual", "200 %", "projector")
 
 
 @pytest.fixture(autouse=True)
-def _in_pseudo(request) -> Iterator[None]:
+def _in_pseudo(qapp) -> Iterator[None]:
     font = QApplication.font()
     speak_through(pseudo, ",")
     yield
