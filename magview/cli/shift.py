@@ -260,8 +260,9 @@ def _print_plan(arguments: argparse.Namespace, coupling: Coupling, reading: Pair
     from magview.job.shift_plan import plan_from, plan_typed, shift_documents
 
     reads, wanted = reading.reads_btdc_deg, reading.wanted_btdc_deg
-    if coupling.installation is not None:
-        page = plan_from(coupling.installation, reads, wanted, move, checked=arguments.checked)
+    known = coupling.installation
+    if known is not None and not known.magneto.assumed:
+        page = plan_from(known, reads, wanted, move, checked=arguments.checked)
     else:
         page = plan_typed(
             coupling.magneto_teeth, coupling.drive_teeth, coupling.ratio, reads, wanted, move,

@@ -5,13 +5,18 @@ from __future__ import annotations
 import contextlib
 from itertools import count
 from pathlib import Path
+from typing import Literal
 
+from magview.bench.apply import BTDC_LIMIT_DEG
+from magview.bench.shift_plan import ShiftPlan
 from magview.forms.entry import Kind, entry_of
 from magview.forms.typed import written
 from magview.job.document import cautions
 from magview.job.sheet import Job, change_in
 from magview.paper.blocks import Document, Heading, Paragraph, SignatureLines, Table, working_foot
 from magview.paper.sizes import PaperSize
+from magview.physics.engine.coupling import plan
+from magview.physics.engine.lamp import ASK_FIRST_DEG
 from magview.spec.base import SpecError
 from magview.spec.fields import about
 from magview.spec.files import write_model
@@ -95,6 +100,35 @@ def take_card(job: Job, card: LimitsCard) -> Job:
     missing = {name: value for name, value in limits.items() if getattr(job.limits, name) in (None, "")}
     job = change_in(job, "limits", **missing)
     return job if job.aircraft.registration else change_in(job, "aircraft", registration=card.registration)
+
+
+def plan_of_card(
+    card: LimitsCard, side: Literal["left", "right"], reads_btdc_deg: float, *, checked: bool = False
+) -> ShiftPlan:
+    """The first move of one magneto from where the lamp shows it to fire [crank deg before top dead centre].
+
+    `checked`: stroke, mark and finger were looked at. Raises SpecError where that must come first.
+    """
+    if abs(reads_btdc_deg) > BTDC_LIMIT_DEG:
+        words = marked("the lamp reads {reads}°; it must lie within ±{limit}° of top dead centre, such as 22")
+        raise SpecError(tr(words, reads=reads_btdc_deg, limit=BTDC_LIMIT_DEG))
+    wanted = card.left_btdc_deg if side == "left" else card.right_deg
+    off = abs(reads_btdc_deg - wanted)
+    if off > ASK_FIRST_DEG and not checked:
+        words = marked(
+            "the timing is {off}° of crank out, more than {limit}°: look at stroke, mark and finger first, then tick "
+            "that you did"
+        )
+        raise SpecError(tr(words, off=off, limit=ASK_FIRST_DEG))
+    teeth, ratio = (card.magneto_teeth, card.drive_teeth), card.rotor_turns_per_crank_turn
+    try:
+        move = plan(*teeth, ratio, reads_btdc_deg, wanted, most=1)[0]
+    except ValueError as error:
+        raise SpecError(str(error)) from error
+    return ShiftPlan(
+        *teeth, ratio, move, reads_btdc_deg, wanted, card.timing_tolerance_deg, card.rotation, card.registration,
+        position=side,
+    )  # fmt: skip
 
 
 def shown(card: LimitsCard, name: str) -> str:

@@ -5,12 +5,17 @@ from __future__ import annotations
 import json
 import re
 
+import pytest
+
 from magview.cli.main import main
-from magview.job.limits_cards import FIELDS, CardShelf, card_document, card_text, take_card
+from magview.job.limits_cards import FIELDS, CardShelf, card_document, card_text, plan_of_card, take_card
 from magview.job.sheet import change_in, new_job
+from magview.job.shift_plan import shift_documents
 from magview.paper.text import plain_text
+from magview.spec.base import SpecError
 from magview.spec.files import write_model
 from tests.cards import a_card
+from tests.wording import says
 
 
 def test_a_sheet_takes_what_it_has_not_and_keeps_what_was_entered():
@@ -62,6 +67,20 @@ def test_the_printed_card_has_every_figure_of_the_card_and_none_that_is_assumed(
 def test_figures_are_printed_as_they_were_given():
     told = card_text(a_card(timing_tolerance_deg=0.125, left_btdc_deg=-2.25))
     assert "0.125° of crank" in told and "2.25° after top dead centre" in told
+
+
+def test_a_card_plans_teeth_without_any_cam_and_a_far_error_is_looked_at_first():
+    found = plan_of_card(a_card(right_btdc_deg=25.0), "right", 20.0)
+    step = 360.0 * (1 / 11 - 1 / 12) / 1.5  # one tooth with and one against, at the crank
+    assert found.wanted_btdc_deg == 25.0 and found.position == "right"
+    assert abs(found.move.result_btdc_deg - (20.0 + 3 * step)) < 1e-9
+    told = plain_text(next(iter(shift_documents(found))))
+    assert "X-ABC" in told and says("Tooth-shift plan: right magneto") in told
+    with pytest.raises(SpecError, match="stroke, mark and finger"):
+        plan_of_card(a_card(), "left", -80.0)
+    assert plan_of_card(a_card(), "left", -80.0, checked=True).far_off
+    with pytest.raises(SpecError, match="such as 22"):
+        plan_of_card(a_card(), "left", 5000.0)
 
 
 def test_commands_read_a_card(tmp_path, capsys):

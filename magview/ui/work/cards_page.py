@@ -28,6 +28,7 @@ from magview.ui.kit.place import Page
 from magview.ui.kit.strip import Foot
 from magview.ui.kit.style import tint
 from magview.ui.paper.pdf import print_pdf
+from magview.ui.work.card_plan import CardPlanDialog
 
 
 class CardsPage(Page):
@@ -102,6 +103,7 @@ class CardsPage(Page):
         column.addLayout(buttons)
         self.keep_button = self._button(buttons, tr("&Keep the card"), self.keep)
         self.sheet_button = self._button(buttons, tr("&Job sheet with it…"), self._sheet)
+        self.plan_button = self._button(buttons, tr("&Teeth to move…"), self.show_plan)
         self.print_button = self._button(buttons, tr("&Print to PDF…"), self.ask_pdf)
         self.save_button = self._button(buttons, tr("Save as a &file…"), self.ask_save)
         return column
@@ -202,6 +204,15 @@ class CardsPage(Page):
         self.list.again()
         self._say(tr("The card of {registration} is kept.", registration=card.registration), True)
         return True
+
+    def show_plan(self) -> CardPlanDialog | None:
+        """Plan teeth from the card in the entries; None where it is not whole."""
+        card = self.card()
+        if card is None:
+            return None
+        dialog = CardPlanDialog(card, self.look, self)
+        dialog.open()
+        return dialog
 
     def _sheet(self) -> None:
         card = self.card()

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMessageBox
 
 from magview.job.limits_cards import FIELDS
 from magview.spec.files import write_model
+from magview.ui.work.card_plan import CardPlanDialog
 from tests.cards import TYPED, a_card
 from tests.wording import says
 
@@ -37,6 +38,19 @@ def test_a_card_is_typed_kept_and_begins_a_sheet(open_window, qtbot, tmp_path, m
     bottom = page.form.edits["synchronising_tolerance_deg"]
     area = page.form.parentWidget()
     assert bottom.mapTo(area, bottom.rect().bottomLeft()).y() <= area.height(), "the whole card is seen at once"
+
+    click(page.plan_button)
+    dialog = page.findChild(CardPlanDialog)
+    assert not dialog.print_button.isEnabled()
+    QTest.keyClicks(dialog.reads, "20")
+    # Two steps of one tooth with and one against: 2 · 360° · (1/11 − 1/12) / 1.5 of crank.
+    assert "23.64°" in dialog.told.text() and dialog.print_button.isEnabled()
+    dialog.reads.selectAll()
+    QTest.keyClicks(dialog.reads, "80 ATDC")
+    assert dialog.plan is None and dialog.told.text().startswith("✗"), "looked at first"
+    dialog.checked.setChecked(True)
+    assert dialog.plan is not None
+    dialog.reject()
 
     sheet = tmp_path / "job.magview.json"
     monkeypatch.setattr("magview.ui.work.place.ask_save", lambda *_, **__: sheet)
