@@ -19186,12 +19186,12 @@ R  {place}</source>
         </message>
         <message>
             <source>✓ Printed {count} page to {file}.</source>
-            <extracomment>ui/bench/files.py, ui/work/reports.py</extracomment>
+            <extracomment>ui/bench/files.py, ui/work/place.py, ui/work/reports.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>✓ Printed {count} pages to {file}.</source>
-            <extracomment>ui/bench/files.py, ui/work/reports.py</extracomment>
+            <extracomment>ui/bench/files.py, ui/work/place.py, ui/work/reports.py</extracomment>
             <translation>✓ Imprimé {count} pages dans {file}.</translation>
         </message>
         <message>

@@ -18,7 +18,7 @@ from magview.job.store import JobStore
 from magview.paper.sizes import PaperSize
 from magview.spec.base import SpecError
 from magview.spec.formats import ENDING, file_filter
-from magview.spec.language import tr
+from magview.spec.language import tr, tr_n
 from magview.spec.limits import LimitsCard
 from magview.ui.kit.asking import ask_open, ask_save, refuse
 from magview.ui.kit.bench_model import BenchModel
@@ -135,10 +135,15 @@ class WorkPlace(Place):
         if path is None:
             return None
         try:
-            print_pdf(path, blank_form(paper, inches=self.look.inches))
+            pages = print_pdf(path, blank_form(paper, inches=self.look.inches))
         except SpecError as error:
             refuse(self, str(error))
             return None
+        self.said.emit(
+            tr_n(
+                "✓ Printed {count} page to {file}.", "✓ Printed {count} pages to {file}.", count=pages, file=path.name
+            )
+        )
         return path
 
     def edit_instruments(self) -> InstrumentsDialog:

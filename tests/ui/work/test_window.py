@@ -8,7 +8,7 @@ import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QHeaderView, QInputDialog, QLineEdit, QMessageBox
+from PySide6.QtWidgets import QApplication, QFileDialog, QHeaderView, QInputDialog, QLineEdit, QMessageBox
 
 from magview.job.checklists import checks
 from magview.job.library import read_job
@@ -18,6 +18,7 @@ from magview.ui.work.sheet_page import END, PAGES, PREVIEW
 from tests.counts import sampled
 from tests.job.sheets import demo, safe, signed
 from tests.job_windows import choose_page, press, tick, write
+from tests.ui.paper.pdf_reader import bare
 from tests.wording import says
 
 # ---------------------------------------------------------------------- stages
@@ -191,6 +192,23 @@ def test_at_150_percent_of_1280_by_720_no_page_scrolls_sideways(open_job, tmp_pa
         QApplication.processEvents()
         assert window.page.horizontalScrollBar().maximum() == 0, name
     assert window.width() <= 853
+
+
+def test_the_blank_form_is_printed_from_where_work_begins_and_its_place_is_told(open_job, tmp_path, monkeypatch):
+    main = open_job().window()
+    home, told = main.work.home, []
+    main.work.said.connect(told.append)
+    for paper, size in (("A4", (595, 842)), ("Letter", (612, 792))):
+        path = tmp_path / f"form-{paper}.pdf"
+        monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_, path=path: (str(path), ""))
+        (button,) = [b for b in home.buttons if b.text().replace("&", "").endswith(f"pencil, {paper}…")]
+        main.work.show_page(home)
+        QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+        pages = PdfReader(path).pages
+        assert [round(float(x)) for x in pages[0].mediabox[2:]] == list(size)
+        assert told[-1] == says("✓ Printed {count} pages to {file}.", count=len(pages), file=path.name)
+        whole = bare("".join(page.extract_text() for page in pages))
+        assert "LEFT" in whole and "RIGHT" in whole and all(bare(title_of(name)) in whole for name in STAGES)
 
 
 def test_f3_shows_the_stage_that_makes_it_live_and_f2_the_stages(open_job):
