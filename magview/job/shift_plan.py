@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
+from itertools import groupby
 
 from magview.bench.actions import CheckFirst, ReadLamp, ViewSide, WantTiming
 from magview.bench.apply import apply
@@ -41,6 +42,7 @@ from magview.paper.blocks import (
     Picture,
     Pictures,
     Table,
+    letters,
     working_foot,
 )
 from magview.paper.sizes import PaperSize
@@ -51,17 +53,13 @@ from magview.spec.language import marked, tr
 from magview.spec.magneto import Rotation
 
 _TRIED = (
-    (66.0, False),
-    (60.0, False),
-    (60.0, True),
-    (54.0, True),
-    (48.0, True),
-    (42.0, True),
-    (36.0, True),
-    (30.0, True),
-    (24.0, True),
-)
-"""Height of a view [mm], and whether the rest is tight."""
+    (66.0, 0), (60.0, 0), (60.0, 1), (54.0, 1), (48.0, 1), (42.0, 1), (36.0, 1), (42.0, 2), (36.0, 2), (30.0, 2),
+    (24.0, 2), (24.0, 3),
+)  # fmt: skip
+"""Height of a view [mm], and how tight the rest is.
+
+1 is without the degrees of a tooth, 2 with paragraphs joined, 3 in small type, for a page with every warning on it.
+"""
 
 PLANNING_AID = marked(
     "Planning aid. The manual governs. The work is released by a person who holds the licence for it."
@@ -136,8 +134,24 @@ def pair_documents(left: ShiftPlan, right: ShiftPlan, size: PaperSize = "a4") ->
         yield Document(title, working_foot(title), pages, size, grey=True)
 
 
-def shift_blocks(plan: ShiftPlan, view_mm: float, tight: bool = False) -> Iterator[Block]:
+def shift_blocks(plan: ShiftPlan, view_mm: float, tight: int = 0) -> Iterator[Block]:
     """The blocks of one plan, each view so high; a sheet of both magnetos may take them as they are."""
+    blocks = _blocks(plan, view_mm, tight)
+    if tight > 2:
+        blocks = (replace(b, kind="small") if isinstance(b, Paragraph) and b.kind == "plain" else b for b in blocks)
+    return _joined(blocks) if tight > 1 else blocks
+
+
+def _joined(blocks: Iterator[Block]) -> Iterator[Block]:
+    """The same words with less room between them: paragraphs of a kind that follow one another are one."""
+    for kind, group in groupby(blocks, lambda block: block.kind if isinstance(block, Paragraph) else None):
+        if kind is None:
+            yield from group
+        else:
+            yield Paragraph("  ".join(letters(block.text) for block in group if isinstance(block, Paragraph)), kind)
+
+
+def _blocks(plan: ShiftPlan, view_mm: float, tight: int) -> Iterator[Block]:
     yield Heading(_title(plan), 1, mark=_aim(plan))
     yield Paragraph(_identity(), "small")
     if plan.magneto or plan.engine:
@@ -231,7 +245,7 @@ def _conditions(state: BenchState, engaged: Engaged) -> Iterator[tuple[str, bool
         yield tr(CONDITION_WORDS[one.condition]), one.met
 
 
-def _moves(plan: ShiftPlan, view_mm: float, tight: bool) -> Iterator[Block]:
+def _moves(plan: ShiftPlan, view_mm: float, tight: int) -> Iterator[Block]:
     yield Paragraph(before_words())
     if plan.rotation is None:
         yield Heading(tr("As you stand at the engine. First all of A, then B"), 3)

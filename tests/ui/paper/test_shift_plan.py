@@ -104,6 +104,23 @@ def test_one_page_with_every_word_of_it(qapp, paper, size, reads):
 
 
 @pytest.mark.parametrize("paper", ["a4", "letter"])
+def test_every_warning_at_once_is_still_one_page_with_all_its_words(qapp, paper):
+    move = plan(17, 18, Fraction(7, 8), 15.0, 27.0, most=3)[2]
+    warnings = (
+        "The internal timing is out of limits: put that right first, no tooth makes up for it.",
+        "The installation does not fit together: the rotor turns 0.875 times, 7 cylinders and 4 poles need more.",
+        "22.4° is out of date: the contacts were set anew. Expect 23.0°. Read it again before any tooth is moved.",
+    )
+    of = plan_typed(17, 18, Fraction(7, 8), 15.0, 27.0, move, tolerance_deg=0.1, rotation="clockwise", name="Left")
+    of = replace(of, warnings=warnings, flange_from_disc=-3, disc_from_drive=5)
+    data, pages = shift_pdf(of, paper)
+    text = Pdf(data).whole
+    assert pages == 1
+    for words in (*warnings, *CAUTIONS, "This move does not reach it", "Check stroke, mark and finger first", "Name"):
+        assert bare(words) in text, words
+
+
+@pytest.mark.parametrize("paper", ["a4", "letter"])
 def test_no_part_carries_a_slot_number_and_none_is_printed(qapp, paper):
     for reads in (22.0, 15.0):
         assert "slot" not in Pdf(shift_pdf(planned(PUBLISHED, reads, 25.0)[0], paper)[0]).whole.casefold()
