@@ -25,6 +25,7 @@ class LessonPictures:
     """Every picture that a lesson shows, built once."""
 
     def __init__(self, model: LessonModel, look: Look) -> None:
+        self._model = model
         self._hero = model.run.lesson.hero
         self.breaker = BreakerView(model, look)
         self.breaker.snaps = False
@@ -44,7 +45,9 @@ class LessonPictures:
         for view in self._views.values():
             view.setMinimumSize(120, 60)
         self.show_practice(model.practice)
+        self._tell_after_guess()
         model.moved.connect(self.show_practice)
+        model.judged.connect(self._tell_after_guess)
         model.acted.connect(self._acted)
 
     @property
@@ -71,6 +74,13 @@ class LessonPictures:
         if isinstance(act, TryBlades):
             self.contact.blade_mm = thickness_mm(act.set, act.blades)
         self.show_practice(new)
+
+    def _tell_after_guess(self) -> None:
+        """Tell the worth of a tooth beside the coupling only once a question is answered: it is to be foretold."""
+        answered = self._model.run.answered
+        if self.drive is not None and self.drive.numbers != answered:
+            self.drive.numbers = answered
+            self.drive.viewport().update()
 
     def show_practice(self, practice: Practice) -> None:
         """Show what the bench's own state does not tell: what lies on, what is painted, how the disc sits."""

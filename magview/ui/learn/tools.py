@@ -89,7 +89,7 @@ _WIDTHS = {
     "plate": 6,
     "blades": 6,
     "disc": 6,
-    "note": 6,
+    "note": 12,
     "magneto-flange": 6,
     "toothed-disc": 6,
     "parts": 6,

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QAbstractButton, QAbstractSpinBox, QComboBox, QGraphicsView, QWidget
+from PySide6.QtWidgets import QAbstractButton, QAbstractSpinBox, QComboBox, QGraphicsView, QLabel, QWidget
 
 from magview.bench import actions as bench
 from magview.practice import actions as do
@@ -14,6 +14,7 @@ from tests.counts import sampled
 from tests.hands import click, what_is_due
 from tests.lesson_hands import Learner, Way
 from tests.lesson_ways import ways
+from tests.wording import says
 
 CASES = [(name, way) for name in shipped_lessons() for way in ("mouse", "keys")]
 
@@ -102,6 +103,24 @@ def test_an_answer_is_left_behind_with_its_step(open_window):
     assert "dark all the way round" in said.text()
     learner.go_on()
     assert said.text() == ""
+
+
+def test_the_worth_of_a_tooth_is_told_after_the_guess_and_rows_are_read_whole(open_window):
+    page = open_lesson(open_window, "one-vernier-step")
+    learner = at_step(page, "one-vernier-step", 2)
+    drive = page.pictures.view("drive")
+    worth = says("One tooth, of crank:")
+    assert worth not in corner_words(drive)
+    for name in ("toothed-disc", "magneto-flange"):
+        label = page.controls.controls[name].findChild(QLabel)
+        assert label.fontMetrics().horizontalAdvance(label.text()) <= label.width(), label.text()
+    learner.answer()
+    assert worth in corner_words(drive)
+
+
+def corner_words(view) -> str:
+    """All wordings in the corners of a drive end's picture."""
+    return " ".join(w for corner in view.picture.corners for line in corner.lines for w in line.wordings)
 
 
 def at_step(page, name: str, number: int) -> Learner:
