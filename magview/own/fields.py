@@ -36,7 +36,12 @@ _MAGNETO: tuple[Page, ...] = (
     Page(
         marked("What it is"),
         marked("From the data plate and the maker's manual; no tools yet."),
-        ("name", "notes", "known", "rotation", "poles"),
+        ("known", "name", "notes", "rotation", "poles"),
+    ),
+    Page(
+        marked("E-gap and limits"),
+        marked("From the maker's current manual, which governs; radius of the rim marks by calliper."),
+        ("e_gap_deg", "gap_limits_mm", "marks"),
     ),
     Page(
         marked("Cam and lobes"),
@@ -85,11 +90,6 @@ _MAGNETO: tuple[Page, ...] = (
         marked("Plate and setting"),
         marked("The scale on the plate, and the gap by blades when the contacts open exactly at the E-gap."),
         ("backplate", "designed_setting"),
-    ),
-    Page(
-        marked("E-gap and limits"),
-        marked("From the maker's current manual, which governs; radius of the rim marks by calliper."),
-        ("e_gap_deg", "gap_limits_mm", "marks"),
     ),
     Page(
         marked("Pull of the magnet"),

@@ -168,8 +168,8 @@ class Magneto(Model):
         marked("Anything that the next person should know."),
         marked("Up to 4000 characters."))] = ""
     known: Annotated[Known, Choices((
-        ("drawing", marked("cam, arm and screw measured, or from a drawing")),
-        ("manual", marked("the manual only: no cam, arm or screw")))), said(
+        ("manual", marked("the manual only: no cam, arm or screw")),
+        ("drawing", marked("cam, arm and screw measured, or from a drawing")))), said(
             marked("Known by"),
             marked("Whether cam profile, breaker arm and contact screw are known, or only what a manual gives."),
             marked("With the manual only, leave those parts and the designed setting out; left out: by drawing."))

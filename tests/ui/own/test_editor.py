@@ -295,7 +295,7 @@ def test_a_table_goes_with_a_draft_that_has_nothing_yet(editor, tmp_path):
 def test_trials_of_the_bench_fill_in_the_lift(editor):
     window, own = editor
     begin(own, "seven-radial")
-    own.list.setCurrentRow(1)
+    own.list.setCurrentRow(2)
     click(own.page().trials_button)
     assert "no trials" in own.window().statusBar().currentMessage()
     for plate, low, high in ((0.0, 0.2794, 0.3048), (1.5, 0.3556, 0.381)):
