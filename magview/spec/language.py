@@ -148,7 +148,7 @@ def format_angle(deg: float, signed: bool = False, digits: int = DEG_DIGITS) -> 
 
 def with_minus(text: str) -> str:
     """A text whose negative numbers have the minus of typography in place of a hyphen, as painted and printed."""
-    return re.sub(r"(?<![\w.,])-(?=\d)", "−", text)
+    return re.sub(r"(?<![\w.,])-(?=\d)", "−", text) if "-" in text else text
 
 
 def unbroken(text: str) -> str:

@@ -74,12 +74,14 @@ class ScenePainter:
         if factor != self._line_factor:
             self._line_factor = factor
             self._tools.clear()
+            self._pens.clear()
 
     def set_theme(self, theme: Theme) -> None:
         """Take another look's colours."""
         self._colours = {role: QColor(colour) for role, colour in scene_colours(theme).items()}
         self._shades: dict[tuple[str, float], QColor] = {}
         self._tools: dict[Style, tuple[QPen, QBrush]] = {}
+        self._pens: dict[tuple[str, float, float, tuple[float, ...]], QPen] = {}
         self._kept.clear()
 
     def colour(self, role: str, alpha: float = 1.0) -> QColor:
@@ -270,7 +272,12 @@ class ScenePainter:
     def _pen(self, role: str, width_px: float, alpha: float = 1.0, dash: tuple[float, ...] = ()) -> QPen:
         if not role:
             return QPen(Qt.PenStyle.NoPen)
-        pen = QPen(self.colour(role, alpha), width_px * self.line_factor)
+        kept = self._pens.get((role, width_px, alpha, dash))
+        if kept is not None:
+            return kept
+        if len(self._pens) > 400:
+            self._pens.clear()
+        pen = self._pens[role, width_px, alpha, dash] = QPen(self.colour(role, alpha), width_px * self.line_factor)
         pen.setCosmetic(True)
         # Flat and bevelled: on lines this fine it looks the same as round, and costs far less to stroke.
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)

@@ -19,6 +19,12 @@ _ACROSS = {
     "bottom-right": "bottom-left",
 }
 
+_BEFORE = {"left": 0.0, "middle": 0.5, "right": 1.0}
+"""Share of a text's width that stands before its place, by how it is aligned."""
+
+# Kept by name: to look one up in an enum of PySide takes as long as to set it.
+_NO_PEN, _NO_BRUSH, _SOLID = Qt.PenStyle.NoPen, Qt.BrushStyle.NoBrush, Qt.BrushStyle.SolidPattern
+
 LEAST_PX = 10.0
 """Smaller type is read by nobody."""
 
@@ -55,17 +61,18 @@ class SceneWords:
         """Words about a point of their middle height."""
         px = max(px, LEAST_PX)
         font, metrics = _sized(self._family, px, bold)
-        width, height = self.width(text, px, bold), metrics.capHeight()
-        x = at.x() - {"left": 0.0, "middle": 0.5, "right": 1.0}[align] * width
+        text = with_minus(text)
+        width, height = _width(text, self._family, px, bold), metrics.capHeight()
+        x = at.x() - _BEFORE[align] * width
         painter = self._painter
         if paper:
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QBrush(self._colour("paper", 0.88), Qt.BrushStyle.SolidPattern))
+            painter.setPen(_NO_PEN)
+            painter.setBrush(QBrush(self._colour("paper", 0.88), _SOLID))
             painter.drawRoundedRect(QRectF(x - 3.0, at.y() - height / 2 - 3.5, width + 6.0, height + 7.0), 3.0, 3.0)
-            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setBrush(_NO_BRUSH)
         painter.setFont(font)
         painter.setPen(self._colour(role))
-        painter.drawText(QPointF(x, at.y() + height / 2), with_minus(text))
+        painter.drawText(QPointF(x, at.y() + height / 2), text)
 
     # ------------------------------------------------------------------ on parts
 
@@ -90,11 +97,11 @@ class SceneWords:
             painter.setPen(QPen(self._colour("hair"), 1.0))
             painter.drawLine(at - off, tip)
         if word.disc:
-            painter.setPen(Qt.PenStyle.NoPen)
-            painter.setBrush(QBrush(self._colour(word.disc), Qt.BrushStyle.SolidPattern))
+            painter.setPen(_NO_PEN)
+            painter.setBrush(QBrush(self._colour(word.disc), _SOLID))
             radius = max(0.82 * px, 0.5 * self.width(word.text, px, word.bold) + 2.0)
             painter.drawEllipse(at, radius, radius)
-            painter.setBrush(Qt.BrushStyle.NoBrush)
+            painter.setBrush(_NO_BRUSH)
         if word.bearing_deg:
             painter.save()
             painter.translate(at)
@@ -116,10 +123,10 @@ class SceneWords:
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
         painter.setPen(pen)
         painter.drawLine(QPointF(x + width if left else x - width, y), tip)
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QBrush(self._colour(word.role), Qt.BrushStyle.SolidPattern))
+        painter.setPen(_NO_PEN)
+        painter.setBrush(QBrush(self._colour(word.role), _SOLID))
         painter.drawEllipse(tip, 2.2, 2.2)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setBrush(_NO_BRUSH)
         self._write(word.text, QPointF(x, y), px, word.role, word.bold, word.margin)
 
     def name(self, text: str, at: QPointF, role: str, bold: bool, paper: bool) -> None:
@@ -131,7 +138,7 @@ class SceneWords:
         at = at + QPointF({"left": 4.0, "middle": 0.0, "right": -4.0}[align], 0.0)
         for text in wordings:
             width = self.width(text, self.em, True)
-            left = at.x() - {"left": 0.0, "middle": 0.5, "right": 1.0}[align] * width
+            left = at.x() - _BEFORE[align] * width
             if left >= 2.0 and left + width <= self._size.width() - 2.0:
                 self._write(text, at, self.em, role, True, align, paper=True)
                 return
@@ -212,10 +219,10 @@ class SceneWords:
         width = sum(w for *_, w in pieces)
         x = size.width() / 2 - width / 2
         painter = self._painter
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(QBrush(self._colour("panel", 0.92), Qt.BrushStyle.SolidPattern))
+        painter.setPen(_NO_PEN)
+        painter.setBrush(QBrush(self._colour("panel", 0.92), _SOLID))
         painter.drawRoundedRect(QRectF(x - 10.0, y - 0.95 * px, width + 20.0, 1.9 * px), 4.0, 4.0)
-        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.setBrush(_NO_BRUSH)
         for text, role, large, bold, wide in pieces:
             self._write(text, QPointF(x, y), share * (px + large), role, bold, "left")
             x += wide
