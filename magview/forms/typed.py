@@ -32,8 +32,8 @@ _SIGNED = (Sign.LATE, Sign.WITH_ROTATION, Sign.CLOSER, Sign.AFTER_ZERO)
 def read(entry: Entry, text: str, inches: bool = False) -> Value | None:
     """The value of what was typed; None for nothing.
 
-    A bare number is in the unit shown; decimal points and commas are alike. Lists are separated by semicolons or
-    spaces, whole numbers by commas or hyphens too. Raises SpecError with one sentence.
+    A bare number is in the unit shown; decimal points and commas are alike. Lists are separated by semicolons,
+    spaces or hyphens, whole numbers by commas too. Raises SpecError with one sentence.
     """
     text = text.strip()
     if not text:
@@ -79,8 +79,13 @@ def _whole(value: float) -> float | int:
     return int(value) if value.is_integer() and abs(value) < 1e9 else value
 
 
+_BETWEEN = re.compile(r"""(?<=[\d°"mnu])(?:\s+(?:to|[–—-])\s+|[–—-](?=[\d.,]))""")
+"""From one end of a range to the other: "0.30 to 0.36", "0.30-0.36mm"; a sign has a space before it alone."""
+
+
 def _parts(text: str) -> list[str]:
-    """Pieces of a list. "0,5" is one number with a decimal comma, "0, 5" and "0;5" are two."""
+    """Pieces of a list. "0,5" is one number with a decimal comma; "0, 5", "0;5", "0-5" and "0 to 5" are two."""
+    text = _BETWEEN.sub("; ", text)
     # A unit that stands apart from its number belongs to it.
     parts = text.split(";") if ";" in text else re.split(r",\s+|\s+(?=[-+−.\d])", text)
     pieces = [p.strip().rstrip(",") for p in parts if p.strip()]

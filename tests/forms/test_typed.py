@@ -21,6 +21,7 @@ from magview.practice.exercise_parts import Fault, Goal, Tray
 from magview.spec.base import SpecError
 from magview.spec.engine import Engine, Installation
 from magview.spec.fields import parts_of
+from magview.spec.limits import LimitsCard
 from magview.spec.magneto import Magneto
 from tests.wording import says
 
@@ -119,6 +120,21 @@ def test_the_kind_of_entry_follows_from_the_model(model, name, kind):
 def test_entries_are_read_with_their_unit_and_side(model, name, text, value):
     found = read(entry_of(model, name), text)
     assert found == (value if isinstance(value, str) else pytest.approx(value))
+
+
+@pytest.mark.parametrize(
+    ("text", "values"),
+    [
+        ("0.30 to 0.36", (0.30, 0.36)), ("0.30-0.36 mm", (0.30, 0.36)), ("0,30–0,36", (0.30, 0.36)),
+        ("0.30mm - 0.36mm", (0.30, 0.36)), ("12thou-14thou", (0.3048, 0.3556)), ("0.3; 0.36", (0.30, 0.36)),
+    ],
+)  # fmt: skip
+def test_a_range_is_read_as_manuals_write_it(text, values):
+    assert read(entry_of(LimitsCard, "gap_limits_mm"), text) == pytest.approx(values)
+
+
+def test_a_sign_within_a_list_is_no_range():
+    assert read(entries_of(Magneto)["cam.lobe_peaks_deg"], "0 -2") == (0.0, -2.0)
 
 
 def test_unit_and_way_stand_in_the_label():

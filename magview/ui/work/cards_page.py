@@ -168,6 +168,10 @@ class CardsPage(Page):
             typed.clearFocus()  # what is being typed is taken first
         data = self.form.data()
         for name, entry in self.form.entries.items():
+            if self.form.refusals[name].text():
+                self._say(tr("“{field}” could not be read: put it right first", field=entry.label), False)
+                self.form.edits[name].setFocus()
+                return None
             if not entry.optional and data[name] in (None, "", ()):
                 words = marked("“{field}” is empty: write it as the manual has it. {rule}")
                 self._say(tr(words, field=entry.label, rule=entry.rule), False)

@@ -32,6 +32,16 @@ def test_a_card_is_typed_kept_and_begins_a_sheet(open_window, qtbot, tmp_path, m
         else:
             QTest.keyClicks(edit, text)
             QTest.keyClick(edit, Qt.Key.Key_Tab)
+    gap, good = page.form.edits["gap_limits_mm"], page.form.edits["gap_limits_mm"].text()
+    gap.setFocus()
+    gap.selectAll()
+    QTest.keyClicks(gap, "narrow")
+    click(page.keep_button)
+    assert not page.shelf.cards() and gap.text() == "narrow" and page.form.refusals["gap_limits_mm"].text()
+    asked = page.form.entries["gap_limits_mm"].label
+    assert page.said_here.text().endswith(says("“{field}” could not be read: put it right first", field=asked))
+    gap.selectAll()
+    QTest.keyClicks(gap, good)
     click(page.keep_button)
     assert page.shelf.cards() == [a_card()], page.said_here.text()
     assert page.list.item(0).text() == "X-ABC" and not page.changed
