@@ -117,3 +117,12 @@ def test_no_file_of_tests_is_imported():
     assert asks.search("from tests.ui.test_x import y")
     found = [path for path in ROOT.glob("tests/**/*.py") if asks.search(path.read_text(encoding="utf-8"))]
     assert not found
+
+
+def test_nothing_else_lies_at_the_top_of_the_repository():
+    if not (ROOT / ".git").exists():
+        pytest.skip("an archive holds what git gave it")
+    kept = subprocess.run(["git", "-C", ROOT, "ls-files"], capture_output=True, text=True, check=True).stdout
+    tops = {name.split("/")[0] for name in kept.splitlines()}
+    seen = {name for name in tops if not name.startswith(".")}
+    assert seen == {"README.md", "DEVELOPERS.md", "pyproject.toml", "magview", "resources", "tests"}
