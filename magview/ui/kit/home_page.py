@@ -7,7 +7,16 @@ from functools import partial
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QListWidget, QListWidgetItem, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QLabel,
+    QListWidget,
+    QListWidgetItem,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from magview.spec.language import tr
 from magview.ui.kit.look import Look
@@ -71,7 +80,16 @@ class HomePage(Page):
             left.addWidget(button)
             self.buttons.append(button)
         left.addStretch(1)
-        row.addLayout(left, 1)
+        left.setContentsMargins(0, 0, 0, 0)
+        acting, area = QWidget(), QScrollArea()  # many acts in large type in a low window have no room at once
+        acting.setLayout(left)
+        area.setWidgetResizable(True)
+        area.setFrameShape(QScrollArea.Shape.NoFrame)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setWidget(acting)
+        area.setMinimumWidth(acting.minimumSizeHint().width())
+        row.addWidget(area, 1)
         row.addLayout(self._right, 2)
         self.lists: list[Chooser] = []
         self.fill(whole)

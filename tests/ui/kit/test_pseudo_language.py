@@ -68,6 +68,9 @@ def pages(window) -> Iterator[str]:
             window.work.open_shipped()
             settled()
             yield "a job sheet"
+            window.work.open_cards()
+            settled()
+            yield "limits cards"
 
 
 def faults(window: QWidget) -> list[str]:
