@@ -2060,7 +2060,7 @@
         </message>
         <message>
             <source>Tooth-shift plan: {magneto}</source>
-            <extracomment>bench/shift_plan.py</extracomment>
+            <extracomment>bench/shift_plan.py, ui/work/card_plan.py</extracomment>
             <translation>Plan zum Zähneversetzen: {magneto}</translation>
         </message>
         <message>
@@ -2925,7 +2925,7 @@
         </message>
         <message>
             <source>left</source>
-            <extracomment>classroom/blanks.py, classroom/key.py, job/document.py, job/parts.py, job/status.py, practice/exercise_parts.py, spec/engine.py, ui/work/drift_sheet.py</extracomment>
+            <extracomment>classroom/blanks.py, classroom/key.py, job/document.py, job/parts.py, job/status.py, practice/exercise_parts.py, spec/engine.py, ui/work/card_plan.py, ui/work/drift_sheet.py</extracomment>
             <translation>links</translation>
         </message>
         <message>
@@ -3540,7 +3540,7 @@
         </message>
         <message>
             <source>right</source>
-            <extracomment>classroom/key.py, job/document.py, job/parts.py, job/status.py, practice/exercise_parts.py, spec/engine.py, ui/learn/strip_parts.py</extracomment>
+            <extracomment>classroom/key.py, job/document.py, job/parts.py, job/status.py, practice/exercise_parts.py, spec/engine.py, ui/learn/strip_parts.py, ui/work/card_plan.py</extracomment>
             <translation>rechts</translation>
         </message>
         <message>
@@ -8065,6 +8065,16 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
+            <source>the lamp reads {reads}°; it must lie within ±{limit}° of top dead centre, such as 22</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>the timing is {off}° of crank out, more than {limit}°: look at stroke, mark and finger first, then tick that you did</source>
+            <extracomment>job/limits_cards.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>{low:length} to {high:length}</source>
             <extracomment>job/limits_cards.py</extracomment>
             <translation type="unfinished"></translation>
@@ -10210,6 +10220,16 @@ R  {place}</source>
             <translation>Vom Typenschild und aus dem Herstellerhandbuch; noch kein Werkzeug.</translation>
         </message>
         <message>
+            <source>E-gap and limits</source>
+            <extracomment>own/fields.py</extracomment>
+            <translation>E-Gap und Grenzwerte</translation>
+        </message>
+        <message>
+            <source>From the maker's current manual, which governs; radius of the rim marks by calliper.</source>
+            <extracomment>own/fields.py</extracomment>
+            <translation>Aus dem gültigen Herstellerhandbuch; dieses ist maßgebend; Radius der Randmarken mit Messschieber.</translation>
+        </message>
+        <message>
             <source>Cam and lobes</source>
             <extracomment>own/fields.py</extracomment>
             <translation>Nockenscheibe und Nocken</translation>
@@ -10248,16 +10268,6 @@ R  {place}</source>
             <source>The scale on the plate, and the gap by blades when the contacts open exactly at the E-gap.</source>
             <extracomment>own/fields.py</extracomment>
             <translation>Die Skala auf der Platte und der Kontaktabstand mit Fühlerlehre, wenn die Kontakte genau am E-Gap öffnen.</translation>
-        </message>
-        <message>
-            <source>E-gap and limits</source>
-            <extracomment>own/fields.py</extracomment>
-            <translation>E-Gap und Grenzwerte</translation>
-        </message>
-        <message>
-            <source>From the maker's current manual, which governs; radius of the rim marks by calliper.</source>
-            <extracomment>own/fields.py</extracomment>
-            <translation>Aus dem gültigen Herstellerhandbuch; dieses ist maßgebend; Radius der Randmarken mit Messschieber.</translation>
         </message>
         <message>
             <source>Pull of the magnet</source>
@@ -14200,13 +14210,13 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>A: toothed disc, one tooth</source>
+            <source>A: toothed disc</source>
             <extracomment>practice/lesson_acts.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>B: magneto flange, one tooth</source>
-            <extracomment>practice/lesson_acts.py</extracomment>
+            <source>B: magneto flange</source>
+            <extracomment>practice/lesson_acts.py, ui/practice/work.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -18865,12 +18875,12 @@ R  {place}</source>
             <translation>condition.lobe_angle_error_deg: {overlap}</translation>
         </message>
         <message>
-            <source>cam, arm and screw measured, or from a drawing</source>
+            <source>the manual only: no cam, arm or screw</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>the manual only: no cam, arm or screw</source>
+            <source>cam, arm and screw measured, or from a drawing</source>
             <extracomment>spec/magneto.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -19181,7 +19191,7 @@ R  {place}</source>
         </message>
         <message>
             <source>PDF (*.pdf)</source>
-            <extracomment>ui/bench/files.py, ui/classroom/paper_dialog.py, ui/work/cards_page.py, ui/work/place.py, ui/work/reports.py</extracomment>
+            <extracomment>ui/bench/files.py, ui/classroom/paper_dialog.py, ui/work/card_plan.py, ui/work/cards_page.py, ui/work/place.py, ui/work/reports.py</extracomment>
             <translation>PDF (*.pdf)</translation>
         </message>
         <message>
@@ -20143,12 +20153,12 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>A disc on the drive flange</source>
-            <extracomment>ui/bench/teeth_box.py</extracomment>
+            <extracomment>ui/bench/teeth_box.py, ui/work/card_plan.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
             <source>B magneto flange on the disc</source>
-            <extracomment>ui/bench/teeth_box.py</extracomment>
+            <extracomment>ui/bench/teeth_box.py, ui/work/card_plan.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -20993,7 +21003,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
         </message>
         <message>
             <source>Saved {file}.</source>
-            <extracomment>ui/classroom/editor.py, ui/classroom/gather.py, ui/classroom/maker.py, ui/classroom/plots.py, ui/kit/crash_report_dialog.py, ui/own/file_acts.py, ui/work/cards_page.py</extracomment>
+            <extracomment>ui/classroom/editor.py, ui/classroom/gather.py, ui/classroom/maker.py, ui/classroom/plots.py, ui/kit/crash_report_dialog.py, ui/own/file_acts.py, ui/work/card_plan.py, ui/work/cards_page.py</extracomment>
             <translation>{file} gespeichert.</translation>
         </message>
         <message>
@@ -25261,11 +25271,6 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>B: magneto flange</source>
-            <extracomment>ui/practice/work.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
             <source>◀ against</source>
             <extracomment>ui/practice/work.py</extracomment>
             <translation>◀ gegen</translation>
@@ -26211,6 +26216,41 @@ Ohne Quelle: {bare}</translation>
             <translation>Fehlt noch: {what}.</translation>
         </message>
         <message>
+            <source>Then it should fire at {fires}, {off:+deg} from wanted. Read the lamp again: the new reading counts.</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Stroke, mark and finger were looked at</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Teeth to move</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Print to PDF…</source>
+            <extracomment>ui/work/card_plan.py, ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Magneto</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>&amp;Lamp reads [crank ° before top dead centre]</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>Type what the lamp reads, such as 22; 3 ATDC is after top dead centre.</source>
+            <extracomment>ui/work/card_plan.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
             <source>Limits cards</source>
             <extracomment>ui/work/cards_page.py</extracomment>
             <translation type="unfinished"></translation>
@@ -26256,7 +26296,7 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>&amp;Print to PDF…</source>
+            <source>&amp;Teeth to move…</source>
             <extracomment>ui/work/cards_page.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -26312,6 +26352,11 @@ Ohne Quelle: {bare}</translation>
         </message>
         <message>
             <source>&amp;Go on with them</source>
+            <extracomment>ui/work/cards_page.py</extracomment>
+            <translation type="unfinished"></translation>
+        </message>
+        <message>
+            <source>“{field}” could not be read: put it right first</source>
             <extracomment>ui/work/cards_page.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -27896,7 +27941,7 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Earlier, by the change of opening divided by the rotor's turns per turn of the crank. A reading from before is out of date.</source>
+            <source>It fires earlier, by the change of opening divided by the rotor's turns per turn of the crank. A reading from before is out of date.</source>
             <extracomment>lessons/a-full-job.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -28316,7 +28361,7 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Turn the propeller with rotation until they stand widest open again.</source>
+            <source>Turn the propeller with rotation until the contacts stand widest open again.</source>
             <extracomment>lessons/lobes-and-cylinders.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -28331,7 +28376,7 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Turn the propeller with rotation until they have stood widest open three times more.</source>
+            <source>Turn the propeller with rotation until the contacts have stood widest open three times more.</source>
             <extracomment>lessons/lobes-and-cylinders.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -28956,7 +29001,7 @@ Ohne Quelle: {bare}</translation>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Turn the propeller with rotation to 27° on the disc.</source>
+            <source>Turn the propeller with rotation to 27° before the disc's zero.</source>
             <extracomment>lessons/several-teeth.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
