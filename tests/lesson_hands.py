@@ -147,7 +147,7 @@ class Learner:
                 self.press(tools["blades"].try_it)
             case do.WriteReading(kind, value):
                 self.choose(tools["note"].kind, kind)
-                self.type(tools["note"].value, value)
+                self.type(tools["note"].value, 0.0 - value if kind == "disc-zero" else value)
                 self.press(tools["note"].write)
             case do.MakeSafe(what, _):
                 self.press(tools[what])

@@ -110,7 +110,8 @@ def waiting_words(until: Until) -> str:
         case "blade":
             return tr("the blade {value:.2f} mm tried", value=value)
         case "wrote":
-            return tr("a line in the notebook: {act}", act=what.replace("-", " "))
+            halved = tr("half the sum of both readings written down, minus before zero, plus after it")
+            return halved if what == "disc-zero" else tr("a line in the notebook: {act}", act=what.replace("-", " "))
     yes, no = _WORDS[until.that]
     return tr(yes if until.yes else no)
 

@@ -57,7 +57,8 @@ value, degrees since as found, at least so far that way. turned-here: the same s
 much of it, also of the rotor, or teeth of a face of the coupling. act: what is an act's name in an attempt's file.
 said: the words an instrument's answer begins with. lamp-shows: light or dark. stop-met: with or against rotation.
 crank-near: value, degrees before No. 1's firing top dead centre. disc-near: value, what the disc reads. blade: how
-a blade or stack, value mm thick by its marks, feels. wrote: a kind of reading.
+a blade or stack, value mm thick by its marks, feels. wrote: a kind of reading;
+of disc-zero it must be right, too.
 """
 
 WHATS: dict[str, tuple[str, ...]] = {
@@ -192,7 +193,11 @@ def _of_acts(name: str, moment: Moment, what: str) -> bool:
             seen = instruments.shows_open(moment.before), instruments.shows_open(after)
             return seen == (False, True) and after.bench.rotor_deg > moment.before.bench.rotor_deg
         case "wrote":
-            return isinstance(act, do.WriteReading) and act.kind == what
+            if not isinstance(act, do.WriteReading) or act.kind != what:
+                return False
+            # By a reading with the wrong sign the disc would be turned the wrong way at the next step.
+            off = abs((act.value or 0.0) - after.disc_error_deg) > DISC_TOLERANCE_DEG
+            return what != "disc-zero" or not off
     raise ValueError(tr("“{name}” is no predicate", name=name))
 
 

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QWidget
 from magview.bench.blades import thickness_mm
 from magview.drawing.contact_faces import faces_grade
 from magview.practice.actions import TryBlades
+from magview.practice.goals import DISC_TOLERANCE_DEG
 from magview.practice.lesson import LessonStep, Pane
 from magview.practice.screen_words import hidden_parts
 from magview.practice.state import Practice
@@ -95,5 +96,7 @@ class LessonPictures:
         self.contact.grade = faces_grade(practice.seat.faces)
         if self.drive is not None and self.crank is not None:
             self.drive.set_marked(practice.seat.marked)
+            # A true crank angle beside a disc that is off tells where dead centre is, which is to be found.
+            self.crank.numbers = abs(practice.disc_error_deg) <= DISC_TOLERANCE_DEG
             self.crank.set_disc_error(practice.disc_error_deg)
             self.crank.set_stop(stop_in_no_1(practice))

@@ -118,6 +118,24 @@ def test_the_worth_of_a_tooth_is_told_after_the_guess_and_rows_are_read_whole(op
     assert worth in corner_words(drive)
 
 
+def test_the_crank_tells_no_true_angle_before_the_disc_is_set(open_window):
+    page = open_lesson(open_window, "top-dead-centre")
+    learner = at_step(page, "top-dead-centre", 3)
+    learner.do(do.WriteReading("disc-zero", -9.0))
+    assert not page.model.run.step_done, "before and after the zero are told apart"
+    told = page.strip.feedback
+    assert says("half the sum of both readings written down, minus before zero, plus after it") in told.head
+    learner.do(do.WriteReading("disc-zero", 9.0))
+    learner.go_on()
+    crank = page.pictures.view("crank")
+    blind = says("No. 1 cut open. Its stroke is felt at the plug hole.")
+    assert crank.shown_foot() == blind
+    deeds = ways("top-dead-centre")[4]
+    for deed in deeds(page.model.run) if callable(deeds) else deeds:
+        learner.do(deed)
+    assert page.model.run.step_done and crank.shown_foot() != blind
+
+
 def corner_words(view) -> str:
     """All wordings in the corners of a drive end's picture."""
     return " ".join(w for corner in view.picture.corners for line in corner.lines for w in line.wordings)
@@ -128,7 +146,7 @@ def at_step(page, name: str, number: int) -> Learner:
     learner = Learner(page, "mouse")
     for deeds in ways(name)[:number]:
         learner.answer()
-        for deed in deeds:
+        for deed in deeds(page.model.run) if callable(deeds) else deeds:
             learner.do(deed)
         learner.go_on()
     assert page.model.run.at == number
