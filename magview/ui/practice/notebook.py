@@ -66,6 +66,22 @@ _SAYS = {
 """Entries that have a sign, in words, by whether what is kept is positive."""
 
 
+def kinds_for(practice: Practice) -> set[str]:
+    """Kinds of entry that the tray can read or a goal asks for; a remark always. No hidden fault changes them."""
+    tray, goals = practice.exercise.tray, practice.exercise.goals
+    engine, asked = practice.bench.engaged is not None, {goal.goal for goal in goals}
+    can = {
+        "opening": tray.straightedge is not None and (tray.lamp or bool(tray.blades)),
+        "gap": bool(tray.blades),
+        "firing": engine and tray.lamp,
+        "disc-zero": engine and tray.disc_step_deg is not None,
+        "lead": tray.meter or "lead" in asked,
+        "note": True,
+        "running-in": "contacts" in asked,
+    }
+    return {kind for kind, there in can.items() if there} | {goal.reading for goal in goals if goal.reading}
+
+
 class LobeSpin(QuantitySpin):
     """A lobe by its number. What is none is refused in a sentence; Qt's own field would swallow its letters."""
 
@@ -105,9 +121,9 @@ class NotebookPanel(PracticePanel):
         form.setVerticalSpacing(3)
         layout.addLayout(form)  # before any row is shown: until then a field would be a window of its own
         self.kind, self.side, self.lead = QuietCombo(), QuietCombo(), QuietCombo()
-        engine = model.practice.bench.engaged is not None
+        offered = kinds_for(model.practice)
         for kind, words in _KINDS.items():
-            if engine or kind not in ("firing", "disc-zero"):
+            if kind in offered:
                 self.kind.addItem(tr(words), kind)
         self.kind.setSizeAdjustPolicy(QuietCombo.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.kind.setMinimumContentsLength(16)
@@ -140,6 +156,8 @@ class NotebookPanel(PracticePanel):
         which = QLabel(tr("Wha&t"))
         which.setBuddy(self.kind)
         form.addRow(which, what)
+        of_lobe.setVisible("gap" in offered)
+        self.lobe.setVisible("gap" in offered)
         form.addRow(tr("Ma&gneto"), self.side)
         told = QHBoxLayout()
         self.value.setMinimumHeight(LEAST_TARGET_PX)  # as tall as the list that takes its place

@@ -14,10 +14,10 @@ from tests.hands import show
         ("true-dead-centre", "disc-zero", "2 before", "at top dead centre the disc reads 2° before its zero."),
         ("true-dead-centre", "disc-zero", "-2.5°", "at top dead centre the disc reads 2.5° before its zero."),
         ("true-dead-centre", "disc-zero", "+2", "at top dead centre the disc reads 2° after its zero."),
-        ("true-dead-centre", "firing", "3 ATDC", "3° after top dead centre."),
-        ("true-dead-centre", "firing", "25", "25° before top dead centre."),
-        ("find-the-e-gap", "opening", "0.8 mm short", "0.800 mm short of the mark, they open early."),
-        ("find-the-e-gap", "opening", "0.8 mm", "0.800 mm past the mark, they open late."),
+        ("several-teeth-out", "firing", "3 ATDC", "3° after top dead centre."),
+        ("several-teeth-out", "firing", "25", "25° before top dead centre."),
+        ("when-do-they-open", "opening", "0.8 mm short", "0.800 mm short of the mark, they open early."),
+        ("when-do-they-open", "opening", "0.8 mm", "0.800 mm past the mark, they open late."),
     ],
 )
 def test_what_a_sign_means_is_said_while_it_is_typed(open_practice, exercise, kind, typed, says):
@@ -32,4 +32,23 @@ def test_what_a_sign_means_is_said_while_it_is_typed(open_practice, exercise, ki
     assert notebook.says.isVisible() and notebook.lines.y() == top, "nothing moves under the hand"
     QTest.keyClicks(notebook.value, " and more")
     assert notebook.says.text().strip() == ""
+    page.kept_elsewhere()
+
+
+@pytest.mark.parametrize(
+    ("exercise", "kinds"),
+    [
+        ("find-the-e-gap", ["note"]),
+        ("measure-the-gap", ["gap", "note"]),
+        ("when-do-they-open", ["opening", "note"]),
+        ("true-dead-centre", ["disc-zero", "note"]),
+        ("switch-lead", ["firing", "lead", "note"]),
+    ],
+)
+def test_the_notebook_offers_only_what_the_tray_can_read_or_the_task_asks(open_practice, exercise, kinds):
+    page = open_practice(exercise)
+    notebook = page.notebook
+    show(page, notebook)
+    assert [notebook.kind.itemData(i) for i in range(notebook.kind.count())] == kinds
+    assert notebook.lobe.isVisible() == ("gap" in kinds), "a lobe is asked only where a gap is read"
     page.kept_elsewhere()
