@@ -271,7 +271,8 @@ def total(close: Closeup, inches: bool) -> tuple[Term, ...]:
         return Term("", told(now.lift_mm), (traced, traced), "lift"), *rest
     lever = f"{_length(arms.contact_arm_mm, inches, 1 + inches)}/{_length(arms.heel_arm_mm, inches, 1 + inches)}"
     return (
-        Term("", told(now.lift_mm / close.lever), (tr("heel up"), tr("heel up")), "lift"),
+        # A digit more: multiplied by the lever, it must still give the last one of the difference.
+        Term("", number(now.lift_mm / close.lever / unit, digits + 1), (tr("heel up"), tr("heel up")), "lift"),
         Term("×", lever, (tr("lever"), tr("lever")), "ink"),
         *rest,
     )

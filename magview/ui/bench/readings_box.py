@@ -26,10 +26,10 @@ class ReadingsBox(Section):
 
     def __init__(self, look: Look) -> None:
         super().__init__(tr("Readings against limits"), look)
-        self.note.setText(tr("lobe 1"))
+        self.note.setText(tr("of the setting, lobe 1"))
         column = self.body
         self.gauges = {
-            "error": Gauge(tr("Contacts open"), look),
+            "error": Gauge(tr("Opening"), look),
             "gap": Gauge(tr("Largest gap"), look),
             "mark": Gauge(tr("Straightedge off mark"), look),
         }

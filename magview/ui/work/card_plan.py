@@ -74,6 +74,7 @@ class CardPlanDialog(QDialog):
         self.print_button.clicked.connect(self.ask_pdf)
         self.side.currentIndexChanged.connect(self.show_plan)
         self.reads.textChanged.connect(self.show_plan)
+        self.reads.setFocus()
         self.checked.toggled.connect(self.show_plan)
         letters = self.fontMetrics()
         self.resize(80 * letters.averageCharWidth(), 26 * letters.height())
