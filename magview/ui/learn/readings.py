@@ -64,6 +64,7 @@ class LessonReadings(QWidget):
             "disc": (tr("Disc"), engine and tray.disc_step_deg is not None), "finger": (tr("Finger"), engine),
             "said": (tr("Answer"), True),
         }  # fmt: skip
+        self._shown = sum(there for _, there in names.values())
         grid = QGridLayout()
         grid.setVerticalSpacing(1)
         grid.setColumnStretch(2, 1)
@@ -85,7 +86,9 @@ class LessonReadings(QWidget):
         row.addLayout(grid, 4)
 
     def _size_up(self) -> None:
-        self.setFixedHeight(round(8.4 * em_of(self)))
+        # Without gauges the lines have the whole width, and an answer may wrap: the rest is the picture's.
+        high = 8.4 if self.gauges else min(8.4, 1.6 * max(3, self._shown + 1) + 0.6)
+        self.setFixedHeight(round(high * em_of(self)))
 
     def settle(self) -> None:
         """Type of another size."""

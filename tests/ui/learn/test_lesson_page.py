@@ -87,6 +87,7 @@ def test_a_rotor_to_be_let_go_is_asked_of_the_box_that_holds_it_alone(open_windo
     assert max(three, how.heightForWidth(how.width())) <= how.height(), "the whole of the warning is to be read"
     assert how.geometry().bottom() <= page.strip.feedback.geometry().top()
     assert not page.readings.gauges, "where the rotor stands is the matter: no setting is told beside it"
+    assert page.readings.height() < page.beside.height() / 3, "and the room of the gauges is the plot's"
     note = page.pictures.view("pull").sheet.note
     assert not note.isVisible(), "the plot does not say beforehand where the rotor swings"
     learner.answer()
