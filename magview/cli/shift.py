@@ -286,7 +286,7 @@ def _run_both(arguments: argparse.Namespace, coupling: Coupling) -> int:
     if arguments.opening_change is not None:
         raise SpecError(tr("--opening-change is for one magneto: give --reads"))
     if arguments.html is not None or arguments.move is not None:
-        raise SpecError(tr("--html and --move are for one magneto: give --reads, such as --reads 22"))
+        raise SpecError(tr("--html and --move are for one magneto: give --reads, such as --reads 20.5"))
     if coupling.installation is not None and coupling.installation.position == "single":
         raise SpecError(tr("this installation has a single magneto: give --reads"))
     if timing is None or together is None:

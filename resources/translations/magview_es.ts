@@ -5524,7 +5524,7 @@
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>--html and --move are for one magneto: give --reads, such as --reads 22</source>
+            <source>--html and --move are for one magneto: give --reads, such as --reads 20.5</source>
             <extracomment>cli/shift.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -14705,9 +14705,9 @@ R  {place}</source>
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>a line in the notebook: {act}</source>
+            <source>half the sum of both readings written down, minus before zero, plus after it</source>
             <extracomment>practice/lesson_words.py</extracomment>
-            <translation>una línea en el cuaderno: {act}</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>{name}: all steps are done.</source>
@@ -14721,7 +14721,7 @@ R  {place}</source>
         </message>
         <message>
             <source>Opening</source>
-            <extracomment>practice/lesson_words.py, lessons/a-full-job.json, lessons/order-of-work.json</extracomment>
+            <extracomment>practice/lesson_words.py, ui/bench/readings_box.py, lessons/a-full-job.json, lessons/order-of-work.json</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -14773,6 +14773,11 @@ R  {place}</source>
             <source>the piston to meet the stop against rotation</source>
             <extracomment>practice/lesson_words.py</extracomment>
             <translation>que el pistón toque el tope contra el giro</translation>
+        </message>
+        <message>
+            <source>a line in the notebook: {act}</source>
+            <extracomment>practice/lesson_words.py</extracomment>
+            <translation>una línea en el cuaderno: {act}</translation>
         </message>
         <message>
             <source>That took away {lost}.</source>
@@ -19887,7 +19892,7 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>lobe 1</source>
+            <source>of the setting, lobe 1</source>
             <extracomment>ui/bench/readings_box.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
@@ -19897,14 +19902,9 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Contacts open</source>
-            <extracomment>ui/bench/readings_box.py</extracomment>
-            <translation type="unfinished"></translation>
-        </message>
-        <message>
-            <source>Straightedge off mark</source>
+            <source>Edge off mark at opening</source>
             <extracomment>ui/bench/readings_box.py, ui/bench/uncertainty_panel.py</extracomment>
-            <translation>Regla a la marca</translation>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Contacts open {never}</source>

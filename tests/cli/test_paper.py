@@ -55,8 +55,6 @@ def test_a_tooth_shift_is_printed_as_a_plan(tmp_path):
     out.unlink()
     for argv, words in (
         ((*shift, "--move", "21"), "1 to 20"),
-        (("shift", "--magneto-teeth", "19", "--drive-teeth", "20", "--rotor-turns-per-crank-turn", "7/8", "--reads",
-          "22", "--wanted", "25", "--pdf", str(out)), "INSTALLATION"),
         ((*shift[:3], "221", *shift[4:]), "±90°"),
     ):  # fmt: skip
         code, said, err = run(*argv)

@@ -63,10 +63,10 @@ def _enter_rows(window, part: str, field: str) -> None:
         press(edit.add)
         for place, column in enumerate(edit.columns):
             edit.table.setCurrentCell(row, place)
-            QTest.keyClick(edit.table, Qt.Key.Key_F2)
+            first, *rest = f"{row},{place + 1}"
+            QTest.keyClick(edit.table, first)  # typing opens the cell; F2 is the list of stages here
             editor = edit.table.viewport().focusWidget() or QApplication.focusWidget()
-            editor.selectAll()
-            QTest.keyClicks(editor, f"{row},{place + 1}")
+            QTest.keyClicks(editor, "".join(rest))
             QTest.keyClick(editor, Qt.Key.Key_Return)
             QApplication.processEvents()
             assert edit.table.item(row, place).text().endswith(f"{row}.{place + 1}"), column
