@@ -19902,8 +19902,8 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <translation type="unfinished"></translation>
         </message>
         <message>
-            <source>Edge off mark at opening</source>
-            <extracomment>ui/bench/readings_box.py, ui/bench/uncertainty_panel.py</extracomment>
+            <source>Off mark at opening</source>
+            <extracomment>ui/bench/readings_box.py</extracomment>
             <translation type="unfinished"></translation>
         </message>
         <message>
@@ -20545,6 +20545,11 @@ Positive angles go the way the rotor turns in service; a positive contact-screw 
             <source>Uncertainty budget of the least sure quantity</source>
             <extracomment>ui/bench/uncertainty_panel.py</extracomment>
             <translation>Unsicherheitsbudget der am wenigsten sicheren Größe</translation>
+        </message>
+        <message>
+            <source>Straightedge off mark</source>
+            <extracomment>ui/bench/uncertainty_panel.py</extracomment>
+            <translation type="unfinished"></translation>
         </message>
         <message>
             <source>Blade that passes</source>

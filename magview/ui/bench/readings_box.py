@@ -31,7 +31,7 @@ class ReadingsBox(Section):
         self.gauges = {
             "error": Gauge(tr("Opening"), look),
             "gap": Gauge(tr("Largest gap"), look),
-            "mark": Gauge(tr("Edge off mark at opening"), look),
+            "mark": Gauge(tr("Off mark at opening"), look),
         }
         for gauge in self.gauges.values():
             column.addWidget(gauge)

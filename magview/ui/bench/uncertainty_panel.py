@@ -110,7 +110,7 @@ class UncertaintyPanel(QWidget):
         self.first_stop, self.second_stop = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         self.left, self.right = AngleSpin(0.5, -360.0, 360.0), AngleSpin(0.5, -360.0, 360.0)
         rows = (
-            (tr("Edge off mark at opening"), self.offset), (tr("Blade that passes"), self.blade),
+            (tr("Straightedge off mark"), self.offset), (tr("Blade that passes"), self.blade),
             (tr("Disc at the first stop"), self.first_stop), (tr("Disc at the second stop"), self.second_stop),
             (tr("Disc, left opens"), self.left), (tr("Disc, right opens"), self.right),
         )  # fmt: skip
